@@ -1,0 +1,2 @@
+/** Public file of the room `buying`. */
+export * from './types';

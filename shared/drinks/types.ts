@@ -1,0 +1,61 @@
+import type { Figure } from '../figure';
+import type { Amount, Minutes } from '../measure';
+import type { Message } from '../words';
+
+/** One brew: a potful. */
+export interface BrewRound {
+  /** Unique in the event, in order of start. */
+  readonly number: number;
+  /** Menu dish id. */
+  readonly drink: string;
+  readonly pot: string;
+  readonly burner: string | null;
+  readonly startAt: Minutes;
+  readonly boilAt: Minutes;
+  readonly readyAt: Minutes;
+  /** Ready to serve. */
+  readonly litres: number;
+  readonly waterLitres: Figure;
+  readonly heatMinutes: Figure;
+  readonly ingredients: readonly { readonly ingredient: string; readonly amount: Amount }[];
+}
+/** Filling a dispenser from a round. */
+export interface Fill {
+  readonly dispenser: string;
+  readonly at: Minutes;
+  readonly litres: number;
+  readonly round: number;
+  /** Left of the earlier fill, poured away or served first, never topped up. */
+  readonly leftLitres: number;
+  /** Trips of at most what one person lifts. */
+  readonly trips: number;
+}
+/** A dispenser through the day. */
+export interface DispenserPlan {
+  readonly id: string;
+  readonly name: string;
+  readonly drink: string;
+  readonly capacityLitres: number;
+  readonly fromMinute: Minutes;
+  readonly litres: readonly number[];
+  /** Temperature of what is in it; the room's when empty. */
+  readonly celsius: readonly number[];
+  readonly coolingPerHour: Figure;
+}
+/** Totals of one drink. */
+export interface DrinkTotal {
+  readonly drink: string;
+  readonly served: Figure;
+  readonly brewed: Figure;
+  readonly rounds: Figure;
+  readonly leftLitres: number;
+  readonly unmetLitres: number;
+}
+/** What the room `drinks` computes. */
+export interface DrinksPlan {
+  readonly rounds: readonly BrewRound[];
+  readonly fills: readonly Fill[];
+  readonly dispensers: readonly DispenserPlan[];
+  readonly totals: readonly DrinkTotal[];
+  readonly problems: readonly Message[];
+}

@@ -1,0 +1,57 @@
+import * as z from 'zod';
+import { guestsSchema } from './guests';
+import { houseFigureSchema, kitchenSchema, larderSchema, personSchema, priceSchema } from './kitchen';
+import { idSchema, minuteSchema, nameSchema, noteSchema, shareSchema } from './parts';
+import { menuSchema, recipeSchema } from './recipe';
+
+/** Format name in every event file; the number rises only when an older program could not read the file rightly. */
+export const eventFormat = 'brimful-event/1';
+
+export const preferencesSchema = z.looseObject({
+  units: z.enum(['metric', 'us']).default('metric'),
+  paper: z.enum(['a4', 'letter']).default('a4'),
+  clock: z.enum(['24', '12']).default('24'),
+  currency: z.string().regex(/^[A-Z]{3}$/).default('EUR'),
+  locale: z.string().max(35).default('en-GB'),
+  /** Share of days the amounts are to cover: 0.9 means enough on nine days of ten. */
+  cover: z.number().min(0.5).max(0.99).default(0.9),
+  safetyProfile: z.enum(['household', 'us', 'uk', 'eu']).default('household'),
+  /** Put-in this many minutes before the latest time, so that a hitch does not leave a tray empty. */
+  fryLeadMinutes: z.number().min(0).max(30).default(5),
+  /** Who is allergic to what is printed on shared sheets only when asked for. */
+  printAllergies: z.boolean().default(false),
+});
+export type Preferences = z.infer<typeof preferencesSchema>;
+
+export const eventSchema = z.looseObject({
+  format: z.literal(eventFormat),
+  id: idSchema,
+  title: nameSchema,
+  day: z.string().regex(/^\d{4}-\d{2}-\d{2}$/, 'write the day as 2026-12-12').refine((d) => isCalendarDay(d), 'there is no such day'),
+  timeZone: z.string().max(60).default('UTC'),
+  opensAt: minuteSchema,
+  closesAt: minuteSchema,
+  preferences: preferencesSchema.prefault({}),
+  guests: guestsSchema.prefault({}),
+  menu: menuSchema.prefault({}),
+  recipes: z.array(recipeSchema).max(300).default([]),
+  kitchen: kitchenSchema.prefault({}),
+  people: z.array(personSchema).max(60).default([]),
+  larder: z.array(larderSchema).default([]),
+  prices: z.array(priceSchema).default([]),
+  houseFigures: z.array(houseFigureSchema).default([]),
+  /** Sheets printed so far: version letter, when, and a fingerprint of the plan they showed. */
+  issuedSheets: z.array(z.looseObject({ sheet: z.string(), version: z.string().regex(/^[A-Z]{1,2}$/), at: z.string(), fingerprint: z.string() })).default([]),
+  serviceLog: z.array(z.looseObject({ at: minuteSchema, kind: z.string() })).default([]),
+  review: z.looseObject({ notes: noteSchema.default('') }).prefault({}),
+}).refine((e) => e.closesAt > e.opensAt, { message: 'it closes before it opens', path: ['closesAt'] });
+/** The event: a value. Everything the product shows is computed from it. */
+export type Event = z.infer<typeof eventSchema>;
+export { shareSchema };
+
+function isCalendarDay(day: string): boolean {
+  const [y = 0, m = 0, d = 0] = day.split('-').map(Number);
+  const leap = (y % 4 === 0 && y % 100 !== 0) || y % 400 === 0;
+  const lengths = [31, leap ? 29 : 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
+  return m >= 1 && m <= 12 && d >= 1 && d <= (lengths[m - 1] ?? 0);
+}

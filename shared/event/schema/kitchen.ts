@@ -1,0 +1,84 @@
+import * as z from 'zod';
+import { decimalSchema, idSchema, minuteSchema, nameSchema, noteSchema } from './parts';
+
+export const panSchema = z.looseObject({
+  id: idSchema, name: nameSchema,
+  shape: z.enum(['round', 'flatWok', 'straight', 'rectangular']),
+  /** Across the rim (round, wok, straight) in millimetres. */
+  rimMm: z.number().min(100).max(1200).optional(),
+  depthMm: z.number().min(20).max(600),
+  /** Flat bottom of a wok. */
+  bottomMm: z.number().min(20).max(1200).optional(),
+  lengthMm: z.number().min(80).max(1500).optional(),
+  widthMm: z.number().min(80).max(1500).optional(),
+  massKg: z.number().min(0.1).max(60).default(1.8),
+  material: z.enum(['steel', 'iron', 'aluminium', 'brass']).default('steel'),
+  oilLitres: z.number().min(0.2).max(60),
+  burner: idSchema,
+});
+export const burnerSchema = z.looseObject({
+  id: idSchema, name: nameSchema,
+  kind: z.enum(['gas', 'lpg', 'electric', 'induction', 'outdoorGas']),
+  ratedW: z.number().min(100).max(60000),
+  /** Measured share of the rating that reaches the pan; the kind's reference value when absent. */
+  usefulShare: z.number().min(0.05).max(1).optional(),
+  place: z.enum(['indoor', 'outdoor']).default('indoor'),
+  portable: z.boolean().default(false),
+  circuit: idSchema.optional(),
+});
+export const potSchema = z.looseObject({ id: idSchema, name: nameSchema, litres: z.number().min(0.3).max(200), massKg: z.number().min(0.1).max(60).default(1.5) });
+export const dispenserSchema = z.looseObject({
+  id: idSchema, name: nameSchema,
+  litres: z.number().min(0.2).max(200), massKg: z.number().min(0.1).max(60).default(4),
+  insulation: z.enum(['foam', 'vacuum', 'none', 'heated']),
+  /** Measured loss of temperature: share of the difference to the room per hour; the class's reference value when absent. */
+  coolingPerHour: z.number().min(0.001).max(3).optional(),
+  fitForMilk: z.boolean().default(false),
+  /** Menu dish it holds. */
+  dish: idSchema.optional(),
+});
+/** A place where somebody fries: one or more pans, the dishes fried there. */
+export const stationSchema = z.looseObject({ id: idSchema, name: nameSchema, pans: z.array(idSchema).min(1).max(6), dishes: z.array(idSchema).default([]) });
+export const kitchenSchema = z.looseObject({
+  pans: z.array(panSchema).max(20).default([]),
+  burners: z.array(burnerSchema).max(30).default([]),
+  pots: z.array(potSchema).max(60).default([]),
+  dispensers: z.array(dispenserSchema).max(40).default([]),
+  stations: z.array(stationSchema).max(10).default([]),
+  roomC: z.number().min(-20).max(50).default(21),
+  waterC: z.number().min(1).max(40).default(15),
+  altitudeM: z.number().min(-400).max(5000).default(0),
+  bowlLitres: z.number().min(0.5).max(60).default(5),
+  ovens: z.number().int().min(0).max(10).default(1),
+  counterPlaces: z.number().int().min(1).max(40).default(3),
+  hotHoldC: z.number().min(30).max(120).nullable().default(null),
+  fridgeC: z.number().min(-5).max(20).nullable().default(null),
+  coldLitres: z.number().min(0).max(5000).nullable().default(null),
+  circuits: z.array(z.looseObject({ id: idSchema, name: nameSchema, volts: z.number().min(50).max(480), amps: z.number().min(1).max(200), otherWatts: z.number().min(0).default(0) })).default([]),
+  cylinders: z.array(z.looseObject({ id: idSchema, gasKg: z.number().min(0.1).max(100), place: z.enum(['indoor', 'outdoor']) })).default([]),
+  oilKind: z.string().max(60).default('sunflower-refined'),
+  /** Hours the oil stands after the last batch before anybody moves it. */
+  oilRestHours: z.number().min(0).max(72).default(12),
+});
+export type Pan = z.infer<typeof panSchema>;
+export type Burner = z.infer<typeof burnerSchema>;
+export type Pot = z.infer<typeof potSchema>;
+export type Dispenser = z.infer<typeof dispenserSchema>;
+export type Station = z.infer<typeof stationSchema>;
+export type Kitchen = z.infer<typeof kitchenSchema>;
+
+export const personSchema = z.looseObject({
+  id: idSchema, name: nameSchema,
+  /** What they do: "cook", "fryer", "tea", "runner", or any word of the household. */
+  roles: z.array(z.string().min(1).max(40)).min(1),
+  from: minuteSchema, to: minuteSchema,
+  /** Heaviest they should carry alone. */
+  liftKg: z.number().min(1).max(60).optional(),
+});
+export type Person = z.infer<typeof personSchema>;
+
+export const larderSchema = z.looseObject({ ingredient: idSchema, amount: z.looseObject({ amount: decimalSchema, unit: z.string() }) });
+export const priceSchema = z.looseObject({ ingredient: idSchema, price: decimalSchema, per: z.looseObject({ amount: decimalSchema, unit: z.string() }), note: noteSchema.optional() });
+/** A household's own value instead of a reference value. `figure` is the reference key, e.g. `portion.friedSnack`. */
+export const houseFigureSchema = z.looseObject({ figure: z.string().min(1).max(120), value: z.number(), unit: z.string().max(20).default(''), why: z.string().min(1).max(400), date: z.string().regex(/^\d{4}-\d{2}-\d{2}$/).optional() });
+export type HouseFigure = z.infer<typeof houseFigureSchema>;

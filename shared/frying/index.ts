@@ -1,0 +1,2 @@
+/** Public file of the room `frying`. */
+export * from './types';

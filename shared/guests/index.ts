@@ -1,0 +1,2 @@
+/** Public file of the room `guests`. */
+export * from './types';

@@ -1,0 +1,2 @@
+/** Public file of the room: what is kept across events. Today: which value of a figure is in force. */
+export * from './settle';

@@ -1,0 +1,2 @@
+/** Public file of the room `kitchen`. */
+export * from './types';

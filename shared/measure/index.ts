@@ -1,0 +1,6 @@
+/** Public file of the room: units, exact amounts, clock times, branded numbers. */
+export * from './brands';
+export * from './units';
+export * from './amount';
+export * from './clock';
+export * from './series';

@@ -1,0 +1,2 @@
+/** Public file of the room `menu`. */
+export * from './types';

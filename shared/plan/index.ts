@@ -1,0 +1,3 @@
+/** Public file of the room: the plan of an event. */
+export * from './types';
+export * from './plan';

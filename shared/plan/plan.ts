@@ -1,0 +1,26 @@
+import { needsOfMenu, planBuying } from '../buying';
+import { drinksNeeds, planDrinks } from '../drinks';
+import type { Event } from '../event';
+import { fryingNeeds, planFrying } from '../frying';
+import { planGuests } from '../guests';
+import { planKitchen } from '../kitchen';
+import { planMenu } from '../menu';
+import { planSafety } from '../safety';
+import { planDay } from '../timeline';
+import type { Plan } from './types';
+
+/**
+ * Everything that follows from an event: guests, portions, shopping, frying, drinks, the day, safety.
+ * Pure and deterministic bit for bit. Never throws for an event that `parseEvent` accepted; what cannot be planned is a finding.
+ */
+export function plan(event: Event): Plan {
+  const guests = planGuests(event);
+  const menu = planMenu(event, guests);
+  const kitchen = planKitchen(event);
+  const frying = planFrying(event, menu, kitchen);
+  const drinks = planDrinks(event, menu, kitchen);
+  const buying = planBuying(event, [...needsOfMenu(event, menu), ...fryingNeeds(event, frying), ...drinksNeeds(drinks)]);
+  const day = planDay(event, { guests, menu, buying, kitchen, frying, drinks });
+  const safety = planSafety(event, { guests, menu, buying, kitchen, frying, drinks, day });
+  return { event, guests, menu, buying, kitchen, frying, drinks, day, safety };
+}

@@ -1,0 +1,2 @@
+/** Public file of the room: tables of facts, each row with its source. */
+export * from './parameters';

@@ -1,0 +1,48 @@
+import type { Figure } from '../figure';
+import type { Minutes } from '../measure';
+import type { Message } from '../words';
+
+/** What a task is about; decides its lane and where it is printed. */
+export type TaskKind = 'shop' | 'step' | 'setUp' | 'heatOil' | 'fry' | 'bowl' | 'brew' | 'fill' | 'watchOil' | 'serve' | 'clean' | 'cool' | 'oilAway';
+
+/** One job of somebody, or one thing that runs by itself. */
+export interface Task {
+  /** Stable under small edits: made from what it is, never from its place in a list. */
+  readonly id: string;
+  readonly kind: TaskKind;
+  readonly name: Message;
+  readonly start: Minutes;
+  readonly end: Minutes;
+  /** Ids of people; empty when it runs by itself or nobody could be found (see `overloads`). */
+  readonly who: readonly string[];
+  /** Share of each person named: 0 runs by itself, 1 fully busy. Sums to at most 1 per person and minute. */
+  readonly attention: number;
+  readonly needs: readonly { readonly thing: string; readonly count: number }[];
+  readonly dish?: string;
+  readonly station?: string;
+  readonly batch?: number;
+  readonly bowl?: number;
+  readonly round?: number;
+  readonly after: readonly string[];
+  /** Minutes it could start later without making anything late; 0 = cannot slip. */
+  readonly slack: number;
+  readonly note?: Message;
+}
+
+/** A job that could not be placed in time, and what clashes. */
+export interface Overload {
+  readonly task: string;
+  readonly lateMinutes: number;
+  readonly message: Message;
+}
+
+/** What the room `timeline` computes. */
+export interface TimelinePlan {
+  /** Ordered by start, then id. */
+  readonly tasks: readonly Task[];
+  readonly overloads: readonly Overload[];
+  /** Ids of tasks with no slack. */
+  readonly critical: readonly string[];
+  /** Busy minutes of each person. */
+  readonly busy: readonly { readonly person: string; readonly minutes: Figure }[];
+}

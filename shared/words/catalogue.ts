@@ -1,0 +1,25 @@
+import { boardWords } from './catalogue/board';
+import { buyingWords } from './catalogue/buying';
+import { commandWords } from './catalogue/command';
+import { drinksWords } from './catalogue/drinks';
+import { editWords } from './catalogue/edit';
+import { eventWords } from './catalogue/event';
+import { fryingWords } from './catalogue/frying';
+import { guestsWords } from './catalogue/guests';
+import { hostWords } from './catalogue/host';
+import { kitchenWords } from './catalogue/kitchen';
+import { menuWords } from './catalogue/menu';
+import { reportWords } from './catalogue/report';
+import { rulesWords } from './catalogue/rules';
+import { safetyWords } from './catalogue/safety';
+import { sheetsWords } from './catalogue/sheets';
+import { shellWords } from './catalogue/shell';
+import { timelineWords } from './catalogue/timeline';
+import { unitsWords } from './catalogue/units';
+
+/** Every sentence and label on screen, on paper and in the terminal. One language today; a second one is a second object of this type. */
+export const catalogue = {
+  ...boardWords, ...buyingWords, ...commandWords, ...drinksWords, ...editWords, ...eventWords, ...fryingWords, ...guestsWords,
+  ...hostWords, ...kitchenWords, ...menuWords, ...reportWords, ...rulesWords, ...safetyWords, ...sheetsWords, ...shellWords,
+  ...timelineWords, ...unitsWords,
+} as const;

@@ -1,0 +1,36 @@
+/** An exact amount as it travels: decimal string and unit id. */
+export interface AmountWords {
+  readonly amount: string;
+  readonly unit: string;
+}
+
+/** Turns numbers into text for one locale and one set of preferences. Made once per event by `shared/event`. */
+export interface Formats {
+  /** A plain number, grouped and with at most `decimals` (default 0) decimals. */
+  number(value: number, decimals?: number): string;
+  /** A clock time from minutes after the event's midnight, with the day named when it is not the event's own ("Fri 21:00"). */
+  clock(minutesFromMidnight: number): string;
+  /** A length of time: "35 min", "2 h 10 min". */
+  duration(minutes: number): string;
+  /** An amount in the cook's units, kitchen-rounded ("1½ cups", "2.4 kg"). */
+  amount(amount: AmountWords): string;
+  /** A temperature given in Celsius, shown in the cook's scale with its sign. */
+  degrees(celsius: number): string;
+  /** A difference of temperature given in kelvin, shown as degrees of the cook's scale ("15 degrees"). */
+  degreesDifference(kelvin: number): string;
+  /** A share 0-1 as percent. */
+  percent(share: number): string;
+  /** A date from `YYYY-MM-DD`: "Saturday 12 December". */
+  date(iso: string): string;
+  /** Money in the event's currency from a decimal string. */
+  money(amount: string): string;
+  /** "a, b and c". */
+  list(items: readonly string[]): string;
+  /** "1 batch" / "19 batches": the form for the locale's plural rule. */
+  plural(count: number, one: string, other: string): string;
+  /** A bare figure with the unit name of `Figure.unit` ("352 pieces", "19.2 kg/h"). */
+  figure(value: number, unit: string): string;
+}
+
+/** A catalogue entry: fixed text, or a sentence made from parameters. */
+export type Entry = string | ((params: never, formats: Formats) => string);

@@ -1,0 +1,36 @@
+import { catalogue } from './catalogue';
+import type { Formats } from './formats';
+
+type Catalogue = typeof catalogue;
+/** Id of a sentence or label. */
+export type WordId = keyof Catalogue;
+/** Parameters of a sentence; `undefined` for fixed text. */
+export type WordParams<K extends WordId> = Catalogue[K] extends (params: infer P, formats: Formats) => string ? P : undefined;
+/** Ids of fixed texts. */
+export type PlainWordId = { [K in WordId]: Catalogue[K] extends string ? K : never }[WordId];
+
+/** A sentence not yet in words: what the core returns and a face turns into text with `sayMessage`. */
+export type Message = { [K in WordId]: WordParams<K> extends undefined ? { readonly id: K } : { readonly id: K; readonly params: WordParams<K> } }[WordId];
+
+/** The words of an id. Sentences with parameters need them; fixed text takes none. */
+export function say<K extends WordId>(formats: Formats, id: K, ...params: WordParams<K> extends undefined ? [] : [WordParams<K>]): string {
+  return render(formats, id, params[0]);
+}
+
+/** The words of a message the core returned. */
+export const sayMessage = (formats: Formats, message: Message): string =>
+  render(formats, message.id, 'params' in message ? message.params : undefined);
+
+/** True when a text is an id of the catalogue. */
+export const isWordId = (id: string): id is WordId => Object.hasOwn(catalogue, id);
+
+/** The words of an id known only at run time, such as a term's label. Unknown ids come back as they are, so that a gap is seen and not hidden. */
+export const sayLoose = (formats: Formats, id: string, params?: Readonly<Record<string, string | number>>): string =>
+  isWordId(id) ? render(formats, id, params) : id;
+
+function render(formats: Formats, id: WordId, params: unknown): string {
+  const entry: unknown = catalogue[id];
+  if (typeof entry === 'string') return entry;
+  if (typeof entry !== 'function') throw new TypeError(`no words for ${id}`);
+  return String(entry(params, formats));
+}
