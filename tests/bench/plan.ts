@@ -1,0 +1,55 @@
+/** `npm run bench`: how long `plan()` and its rooms take. Percentiles of single calls after warm-up, and each room as a share of the whole. */
+import { performance } from 'node:perf_hooks';
+import { needsOfMenu, planBuying } from '../../shared/buying';
+import { drinksNeeds, planDrinks } from '../../shared/drinks';
+import type { Event } from '../../shared/event';
+import { fryingNeeds, planFrying } from '../../shared/frying';
+import { planGuests } from '../../shared/guests';
+import { planKitchen } from '../../shared/kitchen';
+import { planMenu } from '../../shared/menu';
+import { plan } from '../../shared/plan';
+import { planDay } from '../../shared/timeline';
+import { referenceEvent } from './reference-event';
+
+interface Spread { readonly p50: number; readonly p95: number; readonly p99: number }
+
+function time(runs: number, warm: number, work: (i: number) => unknown): Spread {
+  for (let i = 0; i < warm; i += 1) work(i);
+  const took: number[] = [];
+  for (let i = 0; i < runs; i += 1) {
+    const start = performance.now();
+    work(i);
+    took.push(performance.now() - start);
+  }
+  took.sort((a, b) => a - b);
+  const at = (share: number) => took[Math.min(took.length - 1, Math.floor(share * took.length))] ?? Number.NaN;
+  return { p50: at(0.5), p95: at(0.95), p99: at(0.99) };
+}
+
+// A different headcount in every call, so that nothing can be answered from a memory of the last one.
+const vary = (event: Event, i: number): Event => ({ ...event, guests: { ...event.guests, headcount: { adults: Math.round(eventSize(event) * 0.8) + (i % 20), children: null } } });
+const eventSize = (event: Event): number => event.guests.waves.reduce((n, w) => n + Object.values(w.counts).reduce<number>((a, b) => a + (typeof b === 'number' ? b : 0), 0), 0);
+
+function report(name: string, event: Event, runs: number): void {
+  const whole = time(runs, Math.ceil(runs / 5), (i) => plan(vary(event, i)));
+  const guests = planGuests(event), menu = planMenu(event, guests), kitchen = planKitchen(event);
+  const frying = planFrying(event, menu, kitchen), drinks = planDrinks(event, menu, kitchen);
+  const needs = [...needsOfMenu(event, menu), ...fryingNeeds(event, frying), ...drinksNeeds(drinks)];
+  const buying = planBuying(event, needs);
+  const rooms: Record<string, Spread> = {
+    guests: time(runs, 20, (i) => planGuests(vary(event, i))),
+    menu: time(runs, 20, () => planMenu(event, guests)),
+    buying: time(runs, 20, () => planBuying(event, needs)),
+    frying: time(runs, 20, () => planFrying(event, menu, kitchen)),
+    drinks: time(runs, 20, () => planDrinks(event, menu, kitchen)),
+    timeline: time(runs, 20, () => planDay(event, { guests, menu, buying, kitchen, frying, drinks })),
+  };
+  const day = planDay(event, { guests, menu, buying, kitchen, frying, drinks });
+  console.log(`${name}: ${eventSize(event)} guests, ${event.guests.waves.length} waves, ${event.menu.dishes.length} dishes, ${frying.batches.length} batches, ${day.tasks.length} jobs`);
+  const line = (label: string, s: Spread, share = '') => console.log(`  ${label.padEnd(10)} p50 ${s.p50.toFixed(2)} ms   p95 ${s.p95.toFixed(2)} ms   p99 ${s.p99.toFixed(2)} ms${share}`);
+  line('plan()', whole);
+  for (const [room, s] of Object.entries(rooms)) line(room, s, `   ${(100 * s.p50 / whole.p50).toFixed(0)} % of the plan`);
+}
+
+report('reference event', referenceEvent(100), 300);
+report('5,000 guests', referenceEvent(5000, 4), 30);
