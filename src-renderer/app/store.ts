@@ -1,0 +1,136 @@
+import { formatsFor, type Event } from '../../shared/event';
+import { plan as planOf, type Plan } from '../../shared/plan';
+import { changes as changesOf, type Change } from '../../shared/changes';
+import type { Formats, Message } from '../../shared/words';
+import type { EditResult } from './edit-result';
+import { addStep, noHistory, stepBack, stepForward, type History } from './history';
+
+/** Where the document lies on disk, as last read or written. */
+export interface FilePlace {
+  readonly path: string | null;
+  readonly modified: number | null;
+}
+
+/** The open document as the views see it. Replaced as a whole on every edit; unchanged parts keep their identity. */
+export interface DocumentState {
+  readonly event: Event;
+  /** Plan of `event`; the last sound one while `notUpdated`. */
+  readonly plan: Plan;
+  readonly notUpdated: boolean;
+  readonly formats: Formats;
+  /** What the last edit changed, while the strip is open; `before` is the plan it is compared with. */
+  readonly changes: { readonly cause: Message; readonly list: readonly Change[]; readonly before: Plan; readonly merge: string | null } | null;
+  readonly undoName: Message | null;
+  readonly redoName: Message | null;
+  readonly unsaved: boolean;
+  /** Written by a newer program: it may be looked at and saved under another name, not edited. */
+  readonly readOnly: boolean;
+  readonly file: FilePlace;
+}
+
+type Listener = () => void;
+
+let state: DocumentState | null = null;
+let history: History = noHistory;
+let savedEvent: Event | null = null;
+const listeners = new Set<Listener>();
+
+function set(next: DocumentState | null): void {
+  state = next;
+  for (const listener of listeners) listener();
+}
+
+function planned(event: Event, last: Plan | null): { readonly plan: Plan; readonly notUpdated: boolean } {
+  try {
+    return { plan: planOf(event), notUpdated: false };
+  } catch (fault) {
+    if (last === null) throw fault;
+    console.warn(fault);
+    return { plan: last, notUpdated: true };
+  }
+}
+
+function moveTo(event: Event, changes: { readonly cause: Message; readonly before: Plan; readonly merge: string | null } | null): void {
+  if (state === null) return;
+  const next = planned(event, state.plan);
+  const sameFormats = event.preferences === state.event.preferences && event.day === state.event.day;
+  const formats = sameFormats ? state.formats : formatsFor(event.preferences, event.day);
+  set({
+    ...state,
+    ...next,
+    event,
+    formats,
+    changes: changes === null ? null : { ...changes, list: next.notUpdated ? [] : changesOf(changes.before, next.plan) },
+    undoName: history.past.at(-1)?.name ?? null,
+    redoName: history.future[0]?.name ?? null,
+    unsaved: event !== savedEvent,
+  });
+}
+
+/** The one place that holds the open document. */
+export const documentStore = {
+  get: (): DocumentState | null => state,
+  subscribe(listener: Listener): () => void {
+    listeners.add(listener);
+    return () => listeners.delete(listener);
+  },
+
+  /** Shows an event as freshly opened. `unsaved`: it exists nowhere on disk yet. */
+  open(event: Event, file: FilePlace, options: { readonly unsaved?: boolean; readonly readOnly?: boolean } = {}): void {
+    history = noHistory;
+    savedEvent = options.unsaved === true ? null : event;
+    const formats = formatsFor(event.preferences, event.day);
+    set({
+      event, ...planned(event, null), formats, changes: null, undoName: null, redoName: null,
+      unsaved: options.unsaved === true, readOnly: options.readOnly === true, file,
+    });
+  },
+
+  close(): void {
+    history = noHistory;
+    savedEvent = null;
+    set(null);
+  },
+
+  /**
+   * Takes the answer of a named edit. `merge`: edits with the same key become one undo step (one drag, one held slider).
+   * @returns the problem to show beside the field, or null when the edit was taken.
+   */
+  edit(result: EditResult, merge: string | null = null): Message | null {
+    if (state === null || state.readOnly) return null;
+    if (!result.ok) return result.problem;
+    if (result.event === state.event) return null;
+    const merged = merge !== null && state.changes?.merge === merge;
+    const before = merged && state.changes !== null ? state.changes.before : state.plan;
+    history = addStep(history, { before: state.event, after: result.event, name: result.name, merge });
+    moveTo(result.event, { cause: result.name, before, merge });
+    return null;
+  },
+
+  undo(): void {
+    const back = stepBack(history);
+    if (back === null || state === null) return;
+    history = back.history;
+    moveTo(back.event, null);
+  },
+
+  redo(): void {
+    const on = stepForward(history);
+    if (on === null || state === null) return;
+    const before = state.plan;
+    history = on.history;
+    moveTo(on.event, { cause: on.step.name, before, merge: null });
+  },
+
+  /** Closes the change strip. */
+  readChanges(): void {
+    if (state !== null && state.changes !== null) set({ ...state, changes: null });
+  },
+
+  /** The event `event` is now on disk at `file`. */
+  saved(event: Event, file: FilePlace): void {
+    if (state === null) return;
+    savedEvent = event;
+    set({ ...state, file, unsaved: state.event !== event, readOnly: false });
+  },
+};

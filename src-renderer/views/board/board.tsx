@@ -1,0 +1,4 @@
+/** The view Board. */
+export function Board() {
+  return null;
+}

@@ -1,0 +1,4 @@
+/** The view Guests. */
+export function Guests() {
+  return null;
+}

@@ -1,0 +1,4 @@
+/** The view Kitchen. */
+export function Kitchen() {
+  return null;
+}

@@ -1,0 +1,4 @@
+/** The view Menu. */
+export function Menu() {
+  return null;
+}
