@@ -4,3 +4,4 @@ export * from './schema/guests';
 export * from './schema/recipe';
 export * from './schema/kitchen';
 export * from './schema/event';
+export * from './formats';

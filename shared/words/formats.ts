@@ -26,9 +26,9 @@ export interface Formats {
   money(amount: string): string;
   /** "a, b and c". */
   list(items: readonly string[]): string;
-  /** "1 batch" / "19 batches": the form for the locale's plural rule. */
+  /** The form for the language's plural rule, without the number: write `${f.number(n)} ${f.plural(n, 'batch', 'batches')}`. */
   plural(count: number, one: string, other: string): string;
-  /** A bare figure with the unit name of `Figure.unit` ("352 pieces", "19.2 kg/h"). */
+  /** A bare figure with the unit name of `Figure.unit` ("352 pieces", "19.2 kg/h"). `percent` counts 0-100; `min` is a length of time; `money` the event's currency. */
   figure(value: number, unit: string): string;
 }
 

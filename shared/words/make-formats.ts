@@ -1,0 +1,113 @@
+import { calendarDay, dayNumber, dayOfNumber, monthName, weekdayName } from './calendar';
+import { unitNames, unitsWords, type UnitName } from './catalogue/units';
+import type { AmountWords, Formats } from './formats';
+import { decimalFormat, isSingular, knownLocale, listText, moneyFormat } from './intl';
+
+/** What the words for numbers depend on. `day` is the event's day, `YYYY-MM-DD`. */
+export interface FormatOptions {
+  readonly locale: string;
+  readonly clock: '24' | '12';
+  readonly day: string;
+  readonly currency: string;
+  readonly units: 'metric' | 'us';
+  /** Kitchen rounding in the cook's units: number text and unit id of each part ("1½" cup, "2" tbsp). Passed in, for this room knows no units. */
+  readonly showAmount: (amount: AmountWords) => readonly { readonly text: string; readonly unit: string }[];
+}
+
+/** A no-break space: a number and its unit are never parted at the end of a line. */
+const gap = '\u00a0';
+const minutesPerDay = 1440;
+const names: Readonly<Record<string, UnitName>> = unitNames;
+/** Figure units shown as another one in US measures, with the exact factor (inch 25.4 mm, pound 0.45359237 kg). */
+const usUnits: Readonly<Record<string, { readonly unit: string; readonly factor: number }>> = {
+  mm: { unit: 'in', factor: 1 / 25.4 },
+  'kg/h': { unit: 'lb/h', factor: 1 / 0.45359237 },
+};
+const measured = new Set(['g', 'kg', 'ml', 'L']);
+
+/** Decimals that keep about three digits, none for whole numbers. */
+function decimalsFor(value: number): number {
+  const size = Math.abs(value);
+  if (Math.abs(value - Math.round(value)) < 1e-9 || size >= 100) return 0;
+  return size >= 10 ? 1 : size >= 1 ? 2 : 3;
+}
+
+/** Count for the plural rule of a shown number: "½ cup" and "1 cup", but "1½ cups". */
+const countOfText = (text: string): number => (/^(?:1|[¼½¾⅓⅔⅛⅜⅝⅞])$/u.test(text) ? 1 : 2);
+
+/** Makes the formats of one event. Cheap: the slow Intl objects behind it are shared between all formats of a locale. */
+export function makeFormats(options: FormatOptions): Formats {
+  const locale = knownLocale(options.locale);
+  const us = options.units === 'us';
+  const eventDay = dayNumber(calendarDay(options.day));
+
+  const number = (value: number, decimals = 0): string => decimalFormat(locale, decimals).format(Object.is(value, -0) ? 0 : value);
+  const unitName = (unit: string, count: number): string => {
+    const name = Object.hasOwn(names, `unit.${unit}`) ? names[`unit.${unit}`] : undefined;
+    return typeof name === 'function' ? name({ count }, formats) : (name ?? unit);
+  };
+  const withUnit = (text: string, unit: string, count: number): string => (unit === '' ? text : `${text}${gap}${unitName(unit, count)}`);
+
+  const dayLabel = (dayOffset: number): string => {
+    const count = eventDay + dayOffset;
+    const weekday = weekdayName(count).slice(0, 3);
+    if (Math.abs(dayOffset) < 7) return weekday;
+    // A weekday alone would be read as the nearest one.
+    const { dayOfMonth, month } = dayOfNumber(count);
+    return `${weekday} ${dayOfMonth} ${monthName(month).slice(0, 3)}`;
+  };
+
+  const formats: Formats = {
+    number,
+    clock(minutesFromMidnight) {
+      const whole = Math.round(minutesFromMidnight);
+      const day = Math.floor(whole / minutesPerDay);
+      const inDay = whole - day * minutesPerDay;
+      const hour = Math.floor(inDay / 60);
+      const minute = String(inDay % 60).padStart(2, '0');
+      const time = options.clock === '24'
+        ? `${String(hour).padStart(2, '0')}:${minute}`
+        : `${hour % 12 === 0 ? 12 : hour % 12}:${minute}${gap}${unitsWords[hour < 12 ? 'time.am' : 'time.pm']}`;
+      return day === 0 ? time : `${dayLabel(day)} ${time}`;
+    },
+    duration(minutes) {
+      const sign = minutes < 0 ? '-' : '';
+      const size = Math.abs(minutes);
+      if (size > 0 && size < 1) return `${sign}${number(size * 60)}${gap}${unitsWords['time.s']}`;
+      // Short times keep half minutes: 2½ min of frying is not 3.
+      if (size < 10) return `${sign}${number(size, 1)}${gap}${unitsWords['time.min']}`;
+      const whole = Math.round(size);
+      if (whole < 60) return `${sign}${whole}${gap}${unitsWords['time.min']}`;
+      const hours = `${sign}${number(Math.floor(whole / 60))}${gap}${unitsWords['time.h']}`;
+      return whole % 60 === 0 ? hours : `${hours} ${whole % 60}${gap}${unitsWords['time.min']}`;
+    },
+    amount(amount) {
+      return options.showAmount(amount).map((p) => withUnit(p.text, p.unit, countOfText(p.text))).join(` ${unitsWords['amount.and']} `);
+    },
+    degrees(celsius) {
+      return us ? `${number(celsius * 1.8 + 32)}${gap}${unitsWords['degrees.fahrenheit']}` : `${number(celsius)}${gap}${unitsWords['degrees.celsius']}`;
+    },
+    degreesDifference(kelvin) {
+      const shown = us ? kelvin * 1.8 : kelvin;
+      return unitsWords['degrees.difference']({ count: Math.abs(Math.round(shown)), text: number(shown) }, formats);
+    },
+    percent: (share) => `${number(share * 100, Math.abs(share) < 0.0995 && share !== 0 ? 1 : 0)}${gap}${unitsWords['unit.percent']}`,
+    date(iso) {
+      const day = calendarDay(iso);
+      return `${weekdayName(dayNumber(day))} ${day.dayOfMonth} ${monthName(day.month)}`;
+    },
+    money: (amount) => moneyFormat(locale, options.currency).format(Number(amount)),
+    list: listText,
+    plural: (count, one, other) => (isSingular(count) ? one : other),
+    figure(value, unit) {
+      if (unit === 'degC') return formats.degrees(value);
+      if (unit === 'min') return formats.duration(value);
+      if (unit === 'money') return formats.money(String(value));
+      if (us && measured.has(unit) && value >= 0) return formats.amount({ amount: value.toFixed(9), unit });
+      const other = us ? usUnits[unit] : undefined;
+      const shown = other === undefined ? value : value * other.factor;
+      return withUnit(number(shown, decimalsFor(shown)), other?.unit ?? unit, Math.abs(shown));
+    },
+  };
+  return formats;
+}
