@@ -1,2 +1,4 @@
 /** Public file of the room: tables of facts, each row with its source. */
 export * from './parameters';
+export * from './ingredients';
+export * from './sources';
