@@ -4,3 +4,5 @@ export * from './units';
 export * from './amount';
 export * from './clock';
 export * from './series';
+export * from './density';
+export * from './kitchen';

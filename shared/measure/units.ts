@@ -53,3 +53,6 @@ export const dimensionOf = (unit: UnitId): Dimension => table[unit].dimension;
 
 /** Exact factor from a unit to the base of its dimension (g, ml, or one). Source: NIST Handbook 44, Appendix C. */
 export const baseFactor = (unit: UnitId): Big => table[unit].toBase;
+
+/** True when a text is the id of a unit. */
+export const isUnitId = (text: string): text is UnitId => Object.hasOwn(table, text);
