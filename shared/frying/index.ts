@@ -1,2 +1,3 @@
 /** Public file of the room `frying`. */
 export * from './types';
+export * from './exact';

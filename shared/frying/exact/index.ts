@@ -1,0 +1,6 @@
+/** Exact batch and bowl planning, apart from kitchens and recipes. */
+export * from './problem';
+export * from './fixpoint';
+export * from './solve';
+export * from './least-unmet';
+export * from './bowls';
