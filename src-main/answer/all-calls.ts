@@ -1,0 +1,55 @@
+import type { Store } from '../store';
+import type { Answers } from './answers';
+import { eventCalls } from './event-calls';
+import { printCalls } from './print-calls';
+import type { Shell } from './shell';
+import { today } from './today';
+
+/** Every call of the contract, answered from one store and one shell. `clock` is handed in so that tests choose the day. */
+export function allCalls(store: Store, shell: Shell, clock: () => Date = () => new Date()): Answers {
+  return {
+    'app.info': async () => ({
+      host: shell.kind,
+      version: shell.version,
+      dialogs: shell.dialogs !== null,
+      ...today(clock()),
+      openPath: shell.openPath,
+      folder: await store.eventsFolder(),
+    }),
+    'app.ready': () => {
+      shell.ready();
+      return { done: true };
+    },
+    'app.setUnsaved': ({ unsaved }) => {
+      shell.setUnsaved(unsaved);
+      return { done: true };
+    },
+    'app.close': () => {
+      shell.close();
+      return { done: true };
+    },
+    'settings.get': () => store.settings.read(),
+    'settings.set': (change) => store.settings.change((settings) => ({ ...settings, ...given(change) })),
+    ...eventCalls(store, shell),
+    'recovery.keep': async ({ id, path, text }) => {
+      await store.recovery.keep(id, path, text, clock().getTime());
+      return { done: true };
+    },
+    'recovery.list': () => store.recovery.list(),
+    'recovery.read': async ({ id }) => {
+      const { text, path } = await store.recovery.read(id);
+      return { text, path };
+    },
+    'recovery.discard': async ({ id }) => {
+      await store.recovery.discard(id);
+      return { done: true };
+    },
+    ...printCalls(store, shell),
+  };
+}
+
+type Given<T> = { [K in keyof T]?: Exclude<T[K], undefined> };
+
+/** The fields that were given: an undefined one leaves the setting as it is. */
+const given = <T extends object>(change: T): Given<T> =>
+  Object.fromEntries(Object.entries(change).filter(([, value]) => value !== undefined)) as Given<T>;

@@ -1,0 +1,51 @@
+import { mkdir } from 'node:fs/promises';
+import { basename, dirname, join } from 'node:path';
+import { fileNameOf, listEvents, modifiedOf, openEvent, saveEvent, titleOf } from '../store';
+import type { Store } from '../store';
+import type { Answers } from './answers';
+import type { Shell } from './shell';
+
+type EventCalls = Pick<Answers, Extract<keyof Answers, `events.${string}`>>;
+
+/** The calls about event files. */
+export function eventCalls(store: Store, shell: Shell): EventCalls {
+  return {
+    'events.recent': () => store.recents.list(),
+    'events.forget': async ({ path }) => {
+      await store.recents.forget(path);
+      return { done: true };
+    },
+    'events.demos': () => store.demos.list(),
+    'events.openDemo': async ({ id }) => ({ text: await store.demos.text(id) }),
+    'events.folder': async () => {
+      const folder = await store.eventsFolder();
+      return { folder, files: await listEvents(folder) };
+    },
+    'events.chooseOpen': async () => ({ path: shell.dialogs ? await shell.dialogs.open(await store.eventsFolder()) : null }),
+    'events.chooseSave': async ({ name, extension }) => {
+      const folder = await store.eventsFolder();
+      const suggested = join(folder, `${fileNameOf(withoutEnding(name, extension))}.${extension}`);
+      // A native window asks about an existing file by itself.
+      if (shell.dialogs) return { path: await shell.dialogs.save(suggested, extension), taken: false };
+      await mkdir(folder, { recursive: true });
+      return { path: suggested, taken: (await modifiedOf(suggested)) !== null };
+    },
+    'events.open': async ({ path }) => {
+      const { text, modified } = await openEvent(path);
+      const { title, day } = titleOf(text, path);
+      await store.recents.note(path, title, day);
+      return { path, text, modified };
+    },
+    'events.save': async ({ path, text, expect }) => {
+      const folder = await store.eventsFolder();
+      if (dirname(path) === folder) await mkdir(folder, { recursive: true });
+      const modified = await saveEvent(path, text, expect);
+      const { title, day } = titleOf(text, path);
+      // The save stands even when the list of recent files cannot be written.
+      await store.recents.note(path, title, day).catch(() => {});
+      return { path, modified };
+    },
+  };
+}
+
+const withoutEnding = (name: string, ending: string): string => basename(name).replace(new RegExp(`\\.${ending}$`, 'i'), '');

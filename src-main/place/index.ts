@@ -1,0 +1,2 @@
+export * from './project-folder';
+export * from './data-folder';

@@ -1,0 +1,3 @@
+export { pagesOf } from './pages-of';
+export { openPrinter, pdfOptions } from './printer';
+export type { Printer } from './printer';

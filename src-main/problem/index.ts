@@ -1,0 +1,2 @@
+export * from './host-problem';
+export * from './disk-problem';

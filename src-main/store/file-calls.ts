@@ -1,0 +1,58 @@
+import { constants, access, copyFile, link, mkdir, open, readdir, realpath, rename, rm, stat } from 'node:fs/promises';
+
+/** A file being written. */
+export interface WritableFile {
+  write(bytes: Uint8Array): Promise<number>;
+  sync(): Promise<void>;
+  close(): Promise<void>;
+}
+
+/** The file calls a save makes, each one replaceable, so that a test can let any of them fail. */
+export interface FileCalls {
+  realpath(path: string): Promise<string>;
+  mode(path: string): Promise<number>;
+  modified(path: string): Promise<number>;
+  mayWrite(path: string): Promise<void>;
+  create(path: string, mode: number): Promise<WritableFile>;
+  link(from: string, to: string): Promise<void>;
+  copy(from: string, to: string): Promise<void>;
+  rename(from: string, to: string): Promise<void>;
+  remove(path: string): Promise<void>;
+  list(folder: string): Promise<string[]>;
+  makeFolder(folder: string): Promise<void>;
+  syncFolder(folder: string): Promise<void>;
+}
+
+/** The calls as Node makes them. */
+export const diskCalls: FileCalls = {
+  realpath: (path) => realpath(path),
+  mode: async (path) => (await stat(path)).mode & 0o777,
+  modified: async (path) => (await stat(path)).mtimeMs,
+  mayWrite: (path) => access(path, constants.W_OK),
+  create: async (path, mode) => {
+    const file = await open(path, 'wx', mode);
+    return {
+      write: async (bytes) => (await file.write(bytes)).bytesWritten,
+      sync: () => file.sync(),
+      close: () => file.close(),
+    };
+  },
+  link: (from, to) => link(from, to),
+  copy: (from, to) => copyFile(from, to),
+  rename: (from, to) => rename(from, to),
+  remove: (path) => rm(path, { force: true }),
+  list: (folder) => readdir(folder),
+  makeFolder: async (folder) => {
+    await mkdir(folder, { recursive: true });
+  },
+  syncFolder: async (folder) => {
+    // Windows cannot open a folder for flushing; the rename itself is journalled there.
+    if (process.platform === 'win32') return;
+    const handle = await open(folder, 'r');
+    try {
+      await handle.sync();
+    } finally {
+      await handle.close();
+    }
+  },
+};

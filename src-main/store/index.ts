@@ -1,0 +1,11 @@
+export { saveAtomically } from './atomic-save';
+export type { SaveOptions } from './atomic-save';
+export { modifiedOf, openEvent, saveEvent, writeExport } from './event-files';
+export { diskCalls } from './file-calls';
+export type { FileCalls, WritableFile } from './file-calls';
+export { fileNameOf, listEvents } from './folder-list';
+export { largestFileBytes, readText } from './read-text';
+export { openStore } from './store';
+export type { Store, StoreFolders } from './store';
+export { isAlive, sweepTemporaries, temporaryName } from './temporary-names';
+export { titleOf } from './title-of';
