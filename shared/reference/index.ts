@@ -2,3 +2,5 @@
 export * from './parameters';
 export * from './ingredients';
 export * from './sources';
+export * from './appetite';
+export * from './roles';
