@@ -11,7 +11,7 @@ export const preferencesSchema = z.looseObject({
   units: z.enum(['metric', 'us']).default('metric'),
   paper: z.enum(['a4', 'letter']).default('a4'),
   clock: z.enum(['24', '12']).default('24'),
-  currency: z.string().regex(/^[A-Z]{3}$/).default('EUR'),
+  currency: z.string().regex(/^[A-Z]{3}$/, 'currency').default('EUR'),
   locale: z.string().max(35).default('en-GB'),
   /** Share of days the amounts are to cover: 0.9 means enough on nine days of ten. */
   cover: z.number().min(0.5).max(0.99).default(0.9),
@@ -27,7 +27,7 @@ export const eventSchema = z.looseObject({
   format: z.literal(eventFormat),
   id: idSchema,
   title: nameSchema,
-  day: z.string().regex(/^\d{4}-\d{2}-\d{2}$/, 'write the day as 2026-12-12').refine((d) => isCalendarDay(d), 'there is no such day'),
+  day: z.string().regex(/^\d{4}-\d{2}-\d{2}$/, 'day').refine((d) => isCalendarDay(d), 'noSuchDay'),
   timeZone: z.string().max(60).default('UTC'),
   opensAt: minuteSchema,
   closesAt: minuteSchema,
@@ -41,10 +41,10 @@ export const eventSchema = z.looseObject({
   prices: z.array(priceSchema).default([]),
   houseFigures: z.array(houseFigureSchema).default([]),
   /** Sheets printed so far: version letter, when, and a fingerprint of the plan they showed. */
-  issuedSheets: z.array(z.looseObject({ sheet: z.string(), version: z.string().regex(/^[A-Z]{1,2}$/), at: z.string(), fingerprint: z.string() })).default([]),
+  issuedSheets: z.array(z.looseObject({ sheet: z.string(), version: z.string().regex(/^[A-Z]{1,2}$/, 'version'), at: z.string(), fingerprint: z.string() })).default([]),
   serviceLog: z.array(z.looseObject({ at: minuteSchema, kind: z.string() })).default([]),
   review: z.looseObject({ notes: noteSchema.default('') }).prefault({}),
-}).refine((e) => e.closesAt > e.opensAt, { message: 'it closes before it opens', path: ['closesAt'] });
+}).refine((e) => e.closesAt > e.opensAt, { message: 'closesBeforeOpens', path: ['closesAt'] });
 /** The event: a value. Everything the product shows is computed from it. */
 export type Event = z.infer<typeof eventSchema>;
 export { shareSchema };

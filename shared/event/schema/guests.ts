@@ -30,8 +30,8 @@ export const waveSchema = z.looseObject({
   turnout: turnoutSchema.default({ kind: 'known' }),
   /** Minutes a guest stays: shortest, usual (most frequent) and longest; a triangular distribution. */
   stay: z.looseObject({ shortest: z.number().min(1).max(2880), usual: z.number().min(1).max(2880), longest: z.number().min(1).max(2880) }),
-}).refine((w) => w.to >= w.from, { message: 'the wave ends before it begins', path: ['to'] })
-  .refine((w) => w.stay.shortest <= w.stay.usual && w.stay.usual <= w.stay.longest, { message: 'put the stays in order: shortest, usual, longest', path: ['stay'] });
+}).refine((w) => w.to >= w.from, { message: 'endsBeforeBegins', path: ['to'] })
+  .refine((w) => w.stay.shortest <= w.stay.usual && w.stay.usual <= w.stay.longest, { message: 'stayOrder', path: ['stay'] });
 
 export const guestsSchema = z.looseObject({
   waves: z.array(waveSchema).max(60).default([]),

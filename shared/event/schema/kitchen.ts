@@ -80,5 +80,5 @@ export type Person = z.infer<typeof personSchema>;
 export const larderSchema = z.looseObject({ ingredient: idSchema, amount: z.looseObject({ amount: decimalSchema, unit: z.string() }) });
 export const priceSchema = z.looseObject({ ingredient: idSchema, price: decimalSchema, per: z.looseObject({ amount: decimalSchema, unit: z.string() }), note: noteSchema.optional() });
 /** A household's own value instead of a reference value. `figure` is the reference key, e.g. `portion.friedSnack`. */
-export const houseFigureSchema = z.looseObject({ figure: z.string().min(1).max(120), value: z.number(), unit: z.string().max(20).default(''), why: z.string().min(1).max(400), date: z.string().regex(/^\d{4}-\d{2}-\d{2}$/).optional() });
+export const houseFigureSchema = z.looseObject({ figure: z.string().min(1).max(120), value: z.number(), unit: z.string().max(20).default(''), why: z.string().min(1).max(400), date: z.string().regex(/^\d{4}-\d{2}-\d{2}$/, 'day').optional() });
 export type HouseFigure = z.infer<typeof houseFigureSchema>;

@@ -1,0 +1,35 @@
+import { describe, expect, it } from 'vitest';
+import { catalogue, isWordId, makeFormats, say, sayLoose, sayMessage } from '../../../shared/words';
+
+const f = makeFormats({ locale: 'en-GB', clock: '24', day: '2026-12-12', currency: 'EUR', units: 'metric', showAmount: ({ amount, unit }) => [{ text: amount, unit }] });
+
+describe('words', () => {
+  it('says fixed text and sentences with parameters', () => {
+    expect(say(f, 'unit.kg')).toBe('kg');
+    expect(say(f, 'unit.cup', { count: 2 })).toBe('cups');
+    expect(sayMessage(f, { id: 'unit.kg' })).toBe('kg');
+    expect(sayMessage(f, { id: 'unit.cup', params: { count: 1 } })).toBe('cup');
+  });
+  it('says an id known only at run time, and shows a gap as it is', () => {
+    expect(sayLoose(f, 'unit.cup', { count: 1 })).toBe('cup');
+    expect(sayLoose(f, 'no.such.word')).toBe('no.such.word');
+    expect(sayLoose(f, 'toString')).toBe('toString');
+    expect(isWordId('constructor')).toBe(false);
+  });
+});
+
+describe('the catalogue', () => {
+  const entries: [string, unknown][] = Object.entries(catalogue);
+  it('holds text or sentences only, none empty', () => {
+    for (const [id, entry] of entries) {
+      expect(typeof entry === 'function' || (typeof entry === 'string' && entry.trim() !== ''), id).toBe(true);
+    }
+  });
+  it('keeps to the house words: no pleading, no double spaces', () => {
+    for (const [id, entry] of entries) {
+      const text = typeof entry === 'string' ? entry : String(entry);
+      expect(text, id).not.toMatch(/\b(please|sorry|oops)\b/i);
+      if (typeof entry === 'string') expect(entry, id).not.toMatch(/ {2}/);
+    }
+  });
+});
