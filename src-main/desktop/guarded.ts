@@ -1,0 +1,33 @@
+import type { Session, WebContents, WebPreferences } from 'electron';
+
+/** Preferences of every window, stated although most are the default. */
+export const guardedPreferences = {
+  sandbox: true,
+  contextIsolation: true,
+  nodeIntegration: false,
+  nodeIntegrationInWorker: false,
+  nodeIntegrationInSubFrames: false,
+  webSecurity: true,
+  webviewTag: false,
+  spellcheck: false,
+  navigateOnDragDrop: false,
+} as const satisfies WebPreferences;
+
+/** A page may not go elsewhere, open windows or hold other pages inside. */
+export function guardContents(contents: WebContents): void {
+  contents.on('will-navigate', (event) => event.preventDefault());
+  contents.on('will-redirect', (event) => event.preventDefault());
+  contents.on('will-attach-webview', (event) => event.preventDefault());
+  contents.setWindowOpenHandler(() => ({ action: 'deny' }));
+}
+
+/** No permission is ever given, and nothing outside our own scheme is ever fetched. */
+export function guardSession(session: Session): void {
+  session.setPermissionRequestHandler((_contents, _permission, decide) => decide(false));
+  session.setPermissionCheckHandler(() => false);
+  session.setDevicePermissionHandler(() => false);
+  session.webRequest.onBeforeRequest((details, decide) => decide({ cancel: !isOwnAddress(details.url) }));
+}
+
+/** Addresses that never leave this computer. */
+export const isOwnAddress = (url: string): boolean => /^(app|data|blob|devtools):/.test(url);
