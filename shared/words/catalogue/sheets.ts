@@ -1,5 +1,7 @@
 import type { Entry } from '../formats';
+import { sheetsPaperWords } from './sheets-paper';
 
-/** Words of the subject `sheets`. */
+/** Words of the sheets, and of the views shopping, frying, drinks, day and sheets. */
 export const sheetsWords = {
+  ...sheetsPaperWords,
 } as const satisfies Record<string, Entry>;

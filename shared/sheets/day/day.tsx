@@ -1,0 +1,61 @@
+import type { ReactElement } from 'react';
+import type { Task } from '../../timeline';
+import { say, sayMessage } from '../../words';
+import { shiftDay } from '../calendar';
+import type { SheetContext, SheetDraft } from '../types';
+import { Allergies } from './allergies';
+import { byDay } from './by-day';
+import { TaskTable } from './task-row';
+import { cannotSlip } from './task-words';
+
+function Days({ tasks, showWho, context }: { readonly tasks: readonly Task[]; readonly showWho: boolean; readonly context: SheetContext }): ReactElement {
+  const { plan, formats: f } = context;
+  const days = byDay(tasks);
+  return (
+    <>
+      {days.map((d) => (
+        <section key={d.day}>
+          {days.length > 1 && <h2>{f.date(shiftDay(plan.event.day, d.day))}</h2>}
+          <TaskTable tasks={d.tasks} showWho={showWho} context={context} />
+        </section>
+      ))}
+      <div className="cautions">
+        {tasks.some(cannotSlip) && <p className="small">{say(f, 'sheets.day.keyNoSlip')}</p>}
+        <p className="small">{say(f, 'sheets.guidance')}</p>
+      </div>
+    </>
+  );
+}
+
+/** The day plan: all jobs by time. Not made when there is no job. */
+export function dayDrafts(context: SheetContext): readonly SheetDraft[] {
+  const { plan, formats: f } = context;
+  if (plan.day.tasks.length === 0) return [];
+  const content = (
+    <>
+      {plan.day.overloads.length > 0 && (
+        <div className="allergies">{plan.day.overloads.map((o) => <p key={o.task} className="strong">{sayMessage(f, o.message)}</p>)}</div>
+      )}
+      <Days tasks={plan.day.tasks} showWho context={context} />
+      <Allergies context={context} />
+    </>
+  );
+  return [{ kind: 'day', id: 'day', title: say(f, 'sheets.kind.day'), note: '', content }];
+}
+
+/** One page per helper who has a job: their hours, what they may carry, their jobs. */
+export function helperDrafts(context: SheetContext): readonly SheetDraft[] {
+  const { plan, formats: f } = context;
+  return plan.event.people.flatMap((person) => {
+    const tasks = plan.day.tasks.filter((t) => t.who.includes(person.id));
+    if (tasks.length === 0) return [];
+    const busy = plan.day.busy.find((b) => b.person === person.id);
+    const note = [
+      say(f, 'sheets.helper.hours', { from: person.from, to: person.to }),
+      ...(busy === undefined ? [] : [say(f, 'sheets.helper.busy', { minutes: busy.minutes.value })]),
+      ...(person.liftKg === undefined ? [] : [say(f, 'sheets.helper.lift', { kg: f.amount({ amount: String(person.liftKg), unit: 'kg' }) })]),
+    ].join('; ');
+    const draft: SheetDraft = { kind: 'helpers', id: `helper-${person.id}`, title: say(f, 'sheets.helper', { name: person.name }), note, content: <Days tasks={tasks} showWho={false} context={context} /> };
+    return [draft];
+  });
+}

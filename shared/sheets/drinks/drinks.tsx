@@ -1,0 +1,70 @@
+import type { ReactElement } from 'react';
+import { say } from '../../words';
+import { quantity } from '../amounts';
+import type { SheetContext, SheetDraft } from '../types';
+import { flaskFacts } from './flask-facts';
+import { RoundRows } from './round-rows';
+
+function Flasks({ context: { plan, formats: f, names } }: { readonly context: SheetContext }): ReactElement {
+  return (
+    <>
+      <h2>{say(f, 'sheets.drinks.flasksHead')}</h2>
+      <table>
+        <thead>
+          <tr>
+            <th scope="col">{say(f, 'sheets.drinks.flask')}</th>
+            <th scope="col">{say(f, 'sheets.drinks.drink')}</th>
+            <th scope="col" className="n">{say(f, 'sheets.drinks.holds')}</th>
+            <th scope="col" className="n">{say(f, 'sheets.drinks.cools')}</th>
+            <th scope="col">{say(f, 'sheets.drinks.coolest')}</th>
+            <th scope="col">{say(f, 'sheets.drinks.empty')}</th>
+          </tr>
+        </thead>
+        <tbody>
+          {plan.drinks.dispensers.filter((d) => d.litres.some((l) => l > 0)).map((flask) => {
+            const { coolest, emptyAt } = flaskFacts(flask);
+            return (
+              <tr key={flask.id}>
+                <td className="strong">{flask.name}</td>
+                <td>{names.dish(flask.drink)}</td>
+                <td className="n nowrap">{quantity(f, flask.capacityLitres, 'L')}</td>
+                <td className="n nowrap">{f.degreesDifference(flask.coolingPerHour.value)}</td>
+                <td className="nowrap">{coolest !== null && `${f.degrees(coolest.celsius)}, ${f.clock(coolest.at)}`}</td>
+                <td>{emptyAt.length > 0 ? f.list(emptyAt.map((at) => f.clock(at))) : say(f, 'sheets.drinks.never')}</td>
+              </tr>
+            );
+          })}
+        </tbody>
+      </table>
+    </>
+  );
+}
+
+/** The drinks sheet: every potful with its ingredients and fills, then what to expect of each flask. Not made when nothing is brewed. */
+export function drinksDrafts(context: SheetContext): readonly SheetDraft[] {
+  const { plan, formats: f } = context;
+  if (plan.drinks.rounds.length === 0) return [];
+  const content = (
+    <>
+      <table className="rounds">
+        <thead>
+          <tr>
+            <th scope="col">{say(f, 'sheets.tick')}</th>
+            <th scope="col">{say(f, 'sheets.drinks.round')}</th>
+            <th scope="col">{say(f, 'sheets.drinks.drink')}</th>
+            <th scope="col">{say(f, 'sheets.drinks.pot')}</th>
+            <th scope="col">{say(f, 'sheets.drinks.start')}</th>
+            <th scope="col">{say(f, 'sheets.drinks.ready')}</th>
+            <th scope="col" className="n">{say(f, 'sheets.drinks.makes')}</th>
+          </tr>
+        </thead>
+        {plan.drinks.rounds.map((round) => <RoundRows key={round.number} round={round} context={context} />)}
+      </table>
+      <Flasks context={context} />
+      <div className="cautions">
+        <p>{say(f, 'sheets.drinks.note1')} {say(f, 'sheets.drinks.note2')} {say(f, 'sheets.guidance')}</p>
+      </div>
+    </>
+  );
+  return [{ kind: 'drinks', id: 'drinks', title: say(f, 'sheets.kind.drinks'), note: '', content }];
+}

@@ -1,0 +1,85 @@
+import type { ReactElement } from 'react';
+import { say } from '../../words';
+import { quantity } from '../amounts';
+import { TickBox } from '../paper/marks';
+import type { SheetContext, SheetDraft } from '../types';
+import { BatchRow } from './batch-row';
+import { BowlRow } from './bowl-row';
+import { OilBox } from './oil-box';
+import { fryRows, keepTogether, type FryRow } from './rows';
+
+interface Station {
+  readonly id: string;
+  readonly pans: readonly string[];
+  readonly dishes: readonly string[];
+}
+
+/** Temperature to load at for the dishes fried in a pan: the highest of them, in degrees Celsius; 177 where no recipe says (350 °F, common practice). */
+function targetOf(context: SheetContext, dishes: readonly string[]): number {
+  const targets = context.plan.menu.dishes.filter((d) => dishes.includes(d.id)).flatMap((d) => (d.recipe.frying === undefined ? [] : [d.recipe.frying.targetC]));
+  return targets.length > 0 ? Math.max(...targets) : 177;
+}
+
+function Head({ context: { formats: f }, showPan }: { readonly context: SheetContext; readonly showPan: boolean }): ReactElement {
+  return (
+    <thead>
+      <tr>
+        <th scope="col">{say(f, 'sheets.tick')}</th>
+        <th scope="col">{say(f, 'sheets.fry.batch')}</th>
+        <th scope="col">{say(f, 'sheets.fry.putIn')}</th>
+        <th scope="col">{say(f, 'sheets.fry.liftOut')}</th>
+        <th scope="col">{say(f, 'sheets.fry.pieces')}</th>
+        {showPan && <th scope="col">{say(f, 'sheets.fry.pan')}</th>}
+        <th scope="col">{say(f, 'sheets.fry.for')}</th>
+        <th scope="col">{say(f, 'sheets.fry.eatBy')}</th>
+      </tr>
+    </thead>
+  );
+}
+
+function Row({ row, station, context }: { readonly row: FryRow; readonly station: Station; readonly context: SheetContext }): ReactElement {
+  const { formats: f } = context;
+  const showPan = station.pans.length > 1;
+  if (row.kind === 'bowl') return <BowlRow bowl={row.bowl} columns={showPan ? 8 : 7} context={context} />;
+  if (row.kind === 'batch') return <BatchRow batch={row.batch} hour={row.hour} showPan={showPan} showDish={station.dishes.length > 1} context={context} />;
+  const words = say(f, 'sheets.fry.topUp', { after: row.afterBatch, litres: quantity(f, row.litres, 'L'), targetC: targetOf(context, station.dishes) });
+  return <tr className="bowl"><td colSpan={showPan ? 8 : 7}><div className="line"><TickBox small /><strong>{words}</strong></div></td></tr>;
+}
+
+function Cautions({ station, context: { plan, formats: f } }: { readonly station: Station; readonly context: SheetContext }): ReactElement {
+  const short = plan.frying.shortages.filter((s) => station.dishes.includes(s.dish));
+  return (
+    <div className="cautions">
+      {short.map((s) => <p key={`${s.dish}-${s.from}`}><strong>{say(f, 'sheets.fry.unmet', { from: s.from, to: s.to, pieces: s.unmet })}</strong></p>)}
+      <p>{say(f, 'sheets.fry.caution1')} {say(f, 'sheets.fry.caution2')} {say(f, 'sheets.fry.caution3')} {say(f, 'sheets.guidance')}</p>
+    </div>
+  );
+}
+
+/** One fry sheet per station that fries: one person stands there and reads one paper. */
+export function fryDrafts(context: SheetContext): readonly SheetDraft[] {
+  const { batches, loads } = context.plan.frying;
+  const unique = (list: readonly string[]): readonly string[] => [...new Set(list)];
+  return unique(batches.map((b) => b.station)).map((id) => {
+    const own = batches.filter((b) => b.station === id);
+    const station = { id, pans: unique(own.map((b) => b.pan)), dishes: unique(own.map((b) => b.dish)) };
+    const title = say(context.formats, 'sheets.titled', { title: say(context.formats, 'sheets.kind.fry'), of: context.names.thing(id) });
+    const content = (
+      <>
+        {station.pans.map((pan) => (
+          <OilBox key={pan} pan={pan} loads={loads.filter((l) => l.pan === pan && station.dishes.includes(l.dish))} targetC={targetOf(context, station.dishes)} named={station.pans.length > 1} context={context} />
+        ))}
+        <table className="fry">
+          <Head context={context} showPan={station.pans.length > 1} />
+          {keepTogether(fryRows(context.plan.frying, id)).map((group, at) => (
+            // The rows of one plan never move among themselves.
+            // oxlint-disable-next-line react/no-array-index-key
+            <tbody key={at} className="keep">{group.map((row, n) => <Row key={n} row={row} station={station} context={context} />)}</tbody>
+          ))}
+        </table>
+        <Cautions station={station} context={context} />
+      </>
+    );
+    return { kind: 'fry', id: `fry-${id}`, title, note: '', content };
+  });
+}

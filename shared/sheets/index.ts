@@ -1,0 +1,9 @@
+/** Public file of the room: printable sheets, one source for preview, print and PDF. */
+export { sheetKinds } from './types';
+export type { Paper, Sheet, SheetKind, SheetOptions } from './types';
+export { sheetsOf } from './sheets-of';
+export { sheetCss, sheetDocument, sheetPageCss, type DocumentOptions } from './document';
+export { marginMm, paperMm } from './paper/page-css';
+export { nextLetter, versionOf, type SheetVersion } from './version';
+export { namesOf, type Names } from './names';
+export { shiftDay } from './calendar';

@@ -1,0 +1,100 @@
+import type { ReactElement } from 'react';
+import type { Step } from '../../event';
+import type { DishPlan, ScaledLine } from '../../menu';
+import type { Task } from '../../timeline';
+import { say, sayMessage, type PlainWordId } from '../../words';
+import { amountWords, linesWords } from '../amounts';
+import { shiftDay } from '../calendar';
+import { byDay } from '../day/by-day';
+import { whoWords } from '../day/task-words';
+import { TickBox } from '../paper/marks';
+import type { SheetContext, SheetDraft } from '../types';
+
+type Place = NonNullable<Step['keeps']>['place'];
+const placeWords: Readonly<Record<Place, PlainWordId>> = {
+  counter: 'sheets.prep.place.counter', hot: 'sheets.prep.place.hot', cold: 'sheets.prep.place.cold', freezer: 'sheets.prep.place.freezer',
+};
+
+/** The recipe step a task stands for: the one whose id is a whole part of the task's id. */
+function stepOf(task: Task, dish: DishPlan | undefined): Step | undefined {
+  const parts = task.id.split(/[.:/]/);
+  return dish?.recipe.steps.find((step) => parts.includes(step.id));
+}
+
+function Job({ task, context }: { readonly task: Task; readonly context: SheetContext }): ReactElement {
+  const { plan, formats: f } = context;
+  const dish = plan.menu.dishes.find((d) => d.id === task.dish);
+  const keeps = stepOf(task, dish)?.keeps;
+  return (
+    <tr>
+      <td className="tickcell"><TickBox /></td>
+      <td className="mid strong nowrap">{f.clock(task.start)}</td>
+      <td><strong>{sayMessage(f, task.name)}</strong></td>
+      <td className="nowrap">{dish === undefined ? '' : amountWords(f, dish.total)}</td>
+      <td className="small">{keeps === undefined ? '' : say(f, 'sheets.prep.keeps', { place: say(f, placeWords[keeps.place]), for: f.duration(keeps.minutes) })}</td>
+      <td className="small">{whoWords(task, context)}</td>
+    </tr>
+  );
+}
+
+function Jobs({ tasks, context: context }: { readonly tasks: readonly Task[]; readonly context: SheetContext }): ReactElement {
+  const { formats: f } = context;
+  return (
+    <table className="prep">
+      <thead>
+        <tr>
+          <th scope="col">{say(f, 'sheets.tick')}</th>
+          <th scope="col">{say(f, 'sheets.prep.time')}</th>
+          <th scope="col">{say(f, 'sheets.prep.what')}</th>
+          <th scope="col">{say(f, 'sheets.prep.makes')}</th>
+          <th scope="col">{say(f, 'sheets.prep.kept')}</th>
+          <th scope="col">{say(f, 'sheets.prep.who')}</th>
+        </tr>
+      </thead>
+      <tbody>{tasks.map((task) => <Job key={task.id} task={task} context={context} />)}</tbody>
+    </table>
+  );
+}
+
+function lineText(line: ScaledLine, { formats: f, names }: SheetContext): string {
+  const extras = [...(line.preparation === undefined ? [] : [line.preparation]), ...(line.toTaste ? [say(f, 'sheets.prep.toTaste')] : [])];
+  return [names.ingredient(line.ingredient), ...extras].join(', ');
+}
+
+function Amounts({ dish, context }: { readonly dish: DishPlan; readonly context: SheetContext }): ReactElement {
+  const { plan, formats: f, names } = context;
+  const later = dish.lines.filter((line) => line.perBowl);
+  const bowls = plan.frying.bowls.filter((b) => b.dish === dish.id).length;
+  return (
+    <section className="dish">
+      <h3>{say(f, 'sheets.prep.weighFor', { dish: dish.name, total: amountWords(f, dish.total) })}</h3>
+      <ul className="lines">
+        {dish.lines.filter((line) => !line.perBowl).map((line) => (
+          <li key={`${line.ingredient}-${line.preparation ?? ''}`}><span>{lineText(line, context)}</span><strong className="nowrap">{amountWords(f, line.amount)}</strong></li>
+        ))}
+      </ul>
+      {later.length > 0 && <p className="small">{say(f, 'sheets.prep.perBowl', { lines: linesWords(f, names, later), bowls })}</p>}
+    </section>
+  );
+}
+
+/** The make-ahead list: jobs with the recipes before the doors open, by day; then the amounts of each dish they belong to. Not made when nothing is made ahead. */
+export function prepDrafts(context: SheetContext): readonly SheetDraft[] {
+  const { plan, formats: f } = context;
+  const ahead = plan.day.tasks.filter((t) => t.kind === 'step' && t.start < plan.event.opensAt);
+  if (ahead.length === 0) return [];
+  const dishes = plan.menu.dishes.filter((d) => ahead.some((t) => t.dish === d.id));
+  const content = (
+    <>
+      {byDay(ahead).map((d) => (
+        <section key={d.day}>
+          <h2>{f.date(shiftDay(plan.event.day, d.day))}</h2>
+          <Jobs tasks={d.tasks} context={context} />
+        </section>
+      ))}
+      <h2>{say(f, 'sheets.prep.weigh')}</h2>
+      {dishes.map((dish) => <Amounts key={dish.id} dish={dish} context={context} />)}
+    </>
+  );
+  return [{ kind: 'prep', id: 'prep', title: say(f, 'sheets.kind.prep'), note: '', content }];
+}

@@ -1,0 +1,88 @@
+import type { ReactElement } from 'react';
+import type { ShoppingLine } from '../../buying';
+import { say, sayLoose } from '../../words';
+import { amountWords } from '../amounts';
+import { shiftDay } from '../calendar';
+import { TickBox } from '../paper/marks';
+import type { SheetContext, SheetDraft } from '../types';
+
+function packsOf(line: ShoppingLine, { formats: f }: SheetContext): string {
+  return f.list(line.packs.map((pack) => say(f, 'sheets.shopping.packs', { count: pack.count, size: amountWords(f, pack.size) })));
+}
+
+/** When it may be bought at the earliest, and what stands in the house already. */
+function remarks(line: ShoppingLine, { plan, formats: f }: SheetContext): string {
+  const parts: string[] = [];
+  if (line.keepsDays !== null && line.keepsDays <= 14) parts.push(say(f, 'sheets.shopping.notBefore', { day: f.date(shiftDay(plan.event.day, -line.keepsDays)) }));
+  if (line.larder.amount.gt(0)) parts.push(say(f, 'sheets.shopping.house', { amount: amountWords(f, line.larder) }));
+  if (line.optional) parts.push(say(f, 'sheets.shopping.optional'));
+  return parts.join('; ');
+}
+
+function Line({ line, costs, context }: { readonly line: ShoppingLine; readonly costs: boolean; readonly context: SheetContext }): ReactElement {
+  const { formats: f, names } = context;
+  const dishes = [...new Set(line.origins.map((o) => names.dish(o.dish)))];
+  const remark = remarks(line, context);
+  return (
+    <tr>
+      <td className="tickcell"><TickBox /></td>
+      <td className="n nowrap"><strong>{amountWords(f, line.buy)}</strong><br /><span className="small">{packsOf(line, context)}</span></td>
+      <td><strong>{line.name}</strong>{remark !== '' && <><br /><span className="small">{remark}</span></>}</td>
+      <td className="n nowrap">{amountWords(f, line.need)}</td>
+      <td className="small">{f.list(dishes)}</td>
+      {costs && <td className="n nowrap">{line.cost === undefined ? '' : f.money(line.cost)}</td>}
+    </tr>
+  );
+}
+
+function Section({ section, lines, costs, context }: { readonly section: string; readonly lines: readonly ShoppingLine[]; readonly costs: boolean; readonly context: SheetContext }): ReactElement {
+  const [first, ...rest] = lines;
+  return (
+    <>
+      <tbody className="keep">
+        <tr className="sectionrow"><th scope="rowgroup" colSpan={costs ? 6 : 5}>{sectionName(section, context)}</th></tr>
+        {first !== undefined && <Line line={first} costs={costs} context={context} />}
+      </tbody>
+      <tbody>{rest.map((line) => <Line key={line.ingredient} line={line} costs={costs} context={context} />)}</tbody>
+    </>
+  );
+}
+
+/** The name of a shop section: a word of the catalogue, or the household's own. */
+function sectionName(section: string, { formats: f }: SheetContext): string {
+  const word = sayLoose(f, `section.${section}`);
+  return word === `section.${section}` ? section : word;
+}
+
+/** The shopping list by section, in walking order. What need not be bought is left out. Not made when nothing is to be bought. */
+export function shoppingDrafts(context: SheetContext): readonly SheetDraft[] {
+  const { plan: { buying }, formats: f, names } = context;
+  const lines = buying.lines.filter((line) => line.buy.amount.gt(0));
+  if (lines.length === 0) return [];
+  const costs = lines.some((line) => line.cost !== undefined);
+  const content = (
+    <>
+      <table className="shopping">
+        <thead>
+          <tr>
+            <th scope="col">{say(f, 'sheets.tick')}</th>
+            <th scope="col" className="n">{say(f, 'sheets.shopping.buy')}</th>
+            <th scope="col">{say(f, 'sheets.shopping.what')}</th>
+            <th scope="col" className="n">{say(f, 'sheets.shopping.need')}</th>
+            <th scope="col">{say(f, 'sheets.shopping.for')}</th>
+            {costs && <th scope="col" className="n">{say(f, 'sheets.shopping.cost')}</th>}
+          </tr>
+        </thead>
+        {buying.sections.map((section) => {
+          const own = lines.filter((line) => line.section === section);
+          return own.length === 0 ? null : <Section key={section} section={section} lines={own} costs={costs} context={context} />;
+        })}
+      </table>
+      <div className="cautions">
+        {buying.cost !== null && <p><strong>{say(f, 'sheets.shopping.total', { cost: f.money(buying.cost) })}</strong></p>}
+        {buying.unknown.map((u) => <p key={u.ingredient}>{say(f, 'sheets.shopping.unknown', { ingredient: names.ingredient(u.ingredient), dishes: f.list(u.dishes.map(names.dish)) })}</p>)}
+      </div>
+    </>
+  );
+  return [{ kind: 'shopping', id: 'shopping', title: say(f, 'sheets.kind.shopping'), note: '', content }];
+}

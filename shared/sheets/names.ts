@@ -1,0 +1,48 @@
+import type { Plan } from '../plan';
+import { isWordId, say, type Formats } from '../words';
+
+/** Names of things by their id, as the cook wrote them. An unknown id comes back readable, dashes as spaces. */
+export interface Names {
+  readonly ingredient: (id: string) => string;
+  readonly dish: (id: string) => string;
+  readonly wave: (id: string) => string;
+  readonly person: (id: string) => string;
+  /** A pan, pot, burner, flask, station, or a kind of thing such as `counter`. */
+  readonly thing: (id: string) => string;
+}
+
+interface Named {
+  readonly id: string;
+  readonly name: string;
+}
+
+const readable = (id: string): string => id.replaceAll(/[-_]/g, ' ');
+
+function lookup(rows: readonly Named[]): (id: string) => string {
+  const byId = new Map(rows.map((row) => [row.id, row.name]));
+  return (id) => byId.get(id) ?? readable(id);
+}
+
+/** Makes the lookups of one plan. */
+export function namesOf(plan: Plan, formats: Formats): Names {
+  const { kitchen, people } = plan.event;
+  const things = lookup([...kitchen.pans, ...kitchen.burners, ...kitchen.pots, ...kitchen.dispensers, ...kitchen.stations]);
+  const dishes = lookup(plan.menu.dishes);
+  return {
+    ingredient: lookup(plan.buying.lines.map((line) => ({ id: line.ingredient, name: line.name }))),
+    dish: (id) => (id === 'frying-oil' ? say(formats, 'sheets.shopping.oilOrigin') : dishes(id)),
+    wave: lookup(plan.guests.waves),
+    person: lookup(people),
+    thing: (id) => {
+      const word = `sheets.thing.${id}`;
+      return isWordId(word) ? sayThing(formats, word, things(id)) : things(id);
+    },
+  };
+}
+
+const thingWords = ['sheets.thing.burner', 'sheets.thing.pot', 'sheets.thing.pan', 'sheets.thing.oven', 'sheets.thing.counter'] as const;
+
+function sayThing(formats: Formats, word: string, otherwise: string): string {
+  const known = thingWords.find((id) => id === word);
+  return known === undefined ? otherwise : say(formats, known);
+}

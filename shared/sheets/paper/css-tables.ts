@@ -1,0 +1,34 @@
+/** Styles of the tables: heads repeat on every page, rows never split, 14 mm rows to tick, 28 pt for what is read from a metre away. */
+export const tableCss = `
+.sheet table { width: 100%; border-collapse: collapse; }
+.sheet thead { display: table-header-group; break-inside: avoid; }
+.sheet tbody { break-inside: auto; }
+.sheet tr { break-inside: avoid; }
+.sheet .keep { break-inside: avoid; }
+.sheet th { font-size: 11pt; font-weight: 400; color: #595959; text-align: left; vertical-align: bottom; padding: 1mm 3mm 1mm 0; border-bottom: 0.75pt solid #000; }
+.sheet td { padding: 1.2mm 3mm 1.2mm 0; vertical-align: middle; border-bottom: 0.5pt solid #bfbfbf; }
+.sheet th:last-child, .sheet td:last-child { padding-right: 0; }
+.sheet td.top { vertical-align: top; }
+.sheet .n { text-align: right; }
+.sheet .clock, .sheet .nowrap { white-space: nowrap; }
+.sheet .tickcell { width: 11mm; padding-right: 3mm; }
+.sheet .big { font-size: 28pt; font-weight: 700; line-height: 1; white-space: nowrap; }
+.sheet .mid { font-size: 20pt; line-height: 1.1; }
+.sheet .strong { font-weight: 700; }
+.sheet tr.tall > td { height: 14mm; padding-top: 0; padding-bottom: 0; }
+.sheet tr.hour > td { border-top: 1.5pt solid #000; }
+.sheet tr.bar > td:first-child { border-left: 1.5mm solid #000; padding-left: 2mm; }
+.sheet tr.space > td:first-child { padding-left: 3.5mm; }
+.sheet .bowl td { border-bottom: 0.75pt solid #000; padding: 1.5mm 0; }
+.sheet .bowl .line { display: flex; align-items: center; gap: 3mm; }
+.sheet .bowl .words { flex: 0 1 auto; }
+.sheet .bowl strong { font-size: 14pt; }
+.sheet .bowl .detail { font-size: 11pt; display: block; }
+.sheet .oil { display: grid; grid-template-columns: repeat(3, 1fr); gap: 2mm 6mm; margin-bottom: 3mm; break-inside: avoid; }
+.sheet .oil strong { display: block; font-size: 14pt; line-height: 1.2; }
+.sheet .oil span { font-size: 11pt; color: #595959; display: block; line-height: 1.25; }
+.sheet .lines { columns: 2; column-gap: 8mm; list-style: none; }
+.sheet .lines li { break-inside: avoid; padding: 0.6mm 0; border-bottom: 0.5pt solid #bfbfbf; display: flex; justify-content: space-between; gap: 3mm; }
+.sheet .dish { break-inside: avoid; margin-top: 3mm; }
+.sheet .allergies { border: 0.75pt solid #000; padding: 2mm 3mm; margin-top: 4mm; break-inside: avoid; }
+`;

@@ -1,0 +1,20 @@
+import type { ReactElement } from 'react';
+
+/** A box to tick with a thick pen: 8 mm, or 5 mm beside a bowl or fill row. Drawn as vector lines so that it always prints. */
+export function TickBox({ small = false }: { readonly small?: boolean }): ReactElement {
+  return (
+    <svg className={small ? 'tick tick-small' : 'tick'} viewBox="0 0 8 8" aria-hidden="true">
+      <rect x="0.15" y="0.15" width="7.7" height="7.7" />
+    </svg>
+  );
+}
+
+/** Diagonal hatch that marks a row of another kind; lines, not a fill, because backgrounds may be left out in print. */
+export function Hatch(): ReactElement {
+  const lines = Array.from({ length: 26 }, (_, i) => `M${i * 2} 8 l8 -8`).join(' ');
+  return (
+    <svg className="hatch" viewBox="8 0 44 8" preserveAspectRatio="xMaxYMid slice" aria-hidden="true">
+      <path d={lines} />
+    </svg>
+  );
+}

@@ -1,0 +1,60 @@
+import { renderToStaticMarkup } from 'react-dom/server';
+import { fingerprint } from './fingerprint-stopgap';
+import type { Plan } from '../plan';
+import { say, type Formats } from '../words';
+import { dayDrafts, helperDrafts } from './day/day';
+import { drinksDrafts } from './drinks/drinks';
+import { fryDrafts } from './fry/fry';
+import { prepDrafts } from './lists/prep';
+import { shoppingDrafts } from './lists/shopping';
+import { namesOf } from './names';
+import { SheetFrame } from './paper/frame';
+import { sheetKinds, type Sheet, type SheetContext, type SheetDraft, type SheetKind, type SheetOptions } from './types';
+import { versionOf, type SheetVersion } from './version';
+
+const builders: Readonly<Record<SheetKind, (context: SheetContext) => readonly SheetDraft[]>> = {
+  fry: fryDrafts, drinks: drinksDrafts, shopping: shoppingDrafts, prep: prepDrafts, day: dayDrafts, helpers: helperDrafts,
+};
+
+const fileText = (text: string): string => text.normalize('NFKD').replaceAll(/[^A-Za-z0-9]+/g, '-').replaceAll(/^-+|-+$/g, '').toLowerCase();
+
+/** The same words on paper give the same fingerprint; titles count (a station that got another name), head and foot do not. */
+const contentFingerprint = (drafts: readonly SheetDraft[]): string =>
+  fingerprint(drafts.map((d) => ({ title: d.title, note: d.note, content: renderToStaticMarkup(d.content) })));
+
+function headcount(plan: Plan, formats: Formats): string {
+  const adults = plan.guests.adults.value;
+  const children = plan.guests.children.value;
+  return adults + children === 0 ? say(formats, 'sheets.noGuests') : say(formats, 'sheets.headcount', { adults, children });
+}
+
+function finish(draft: SheetDraft, version: SheetVersion, print: string, context: SheetContext, options: SheetOptions): Sheet {
+  const { plan, formats: f } = context;
+  const replaces = version.replaces;
+  const head = { draft, event: plan.event.title, day: f.date(plan.event.day), version: version.version, replaces, printedAt: options.printedAt, formats: f };
+  return {
+    kind: draft.kind, id: draft.id, title: draft.title, paper: options.paper, fingerprint: print, issued: version.issued, version: version.version, replaces,
+    fileName: fileText([plan.event.title, draft.kind === 'helpers' || draft.kind === 'fry' ? draft.title : draft.id, version.version].join(' ')),
+    body: <SheetFrame {...head} />,
+    margins: {
+      running: `${plan.event.title}: ${draft.title}. ${say(f, 'sheets.versionOf', { version: version.version })}`,
+      headcount: headcount(plan, f),
+      printed: `${say(f, 'sheets.versionOf', { version: version.version })}, ${say(f, 'sheets.printedAt', { at: options.printedAt })}`,
+      page: say(f, 'sheets.pageOf'),
+      of: say(f, 'sheets.of'),
+    },
+  };
+}
+
+/** Every sheet of a plan that has something to say, in the order of `sheetKinds`. Pure: the same plan and options give the same sheets. */
+export function sheetsOf(plan: Plan, formats: Formats, options: SheetOptions): readonly Sheet[] {
+  const context: SheetContext = { plan, formats, names: namesOf(plan, formats) };
+  return sheetKinds.filter((kind) => options.only?.includes(kind) ?? true).flatMap((kind) => {
+    const drafts = builders[kind](context);
+    const print = contentFingerprint(drafts);
+    const version = options.version === undefined
+      ? versionOf(plan.event, kind, print)
+      : { version: options.version, replaces: options.replaces ?? null, issued: false };
+    return drafts.map((draft) => finish(draft, version, print, context, options));
+  });
+}
