@@ -1,2 +1,5 @@
 /** Rules of the room `guests` whose figures a person can open; the sentence of each is `rule.<id>` in the words. */
-export const guestsRules = [] as const;
+export const guestsRules = [
+  'guests.adults', 'guests.children', 'guests.expected', 'guests.expectedShare', 'guests.expectedRange', 'guests.planned',
+  'guests.plannedSure', 'guests.peak', 'guests.presentInWave', 'guests.presentChance', 'guests.minutesSpent',
+] as const;

@@ -1,0 +1,71 @@
+import { peopleIn } from './headcount';
+import { adultBands, childBands, type Counts } from '../event';
+import { addCrowd, addFamily, emptyCrowd, familySizes, type Crowd } from './crowd';
+import type { ThreePoint, Turnout } from './turnout';
+
+/** A wave as draws: either families who each come with the same chance, or equally likely numbers of people who come in pairs. */
+export type Draws =
+  | { readonly kind: 'families'; readonly sizes: readonly number[]; readonly share: number }
+  | { readonly kind: 'numbers'; readonly scenarios: readonly (readonly number[])[] };
+
+const cells = 64;
+
+/**
+ * Equally likely values of a PERT distribution: its quantiles at the middles of `count` equal slices, by one numerical pass over the
+ * beta density (64 cells, midpoint rule; good to about 1 % of the range).
+ */
+export function pertSlices(r: ThreePoint, count: number): number[] {
+  const range = r.high - r.low;
+  if (range <= 0) return Array.from({ length: count }, () => r.likely);
+  const a = (4 * (r.likely - r.low)) / range;
+  const b = (4 * (r.high - r.likely)) / range;
+  const mass = Array.from({ length: cells }, (_, i) => ((i + 0.5) / cells) ** a * (1 - (i + 0.5) / cells) ** b);
+  const total = mass.reduce((x, y) => x + y, 0);
+  const values: number[] = [];
+  let sum = 0;
+  for (let i = 0; i < cells; i += 1) {
+    const cell = (mass[i] ?? 0) / total;
+    while (values.length < count && sum + cell >= (values.length + 0.5) / count) {
+      values.push(r.low + (range * (i + ((values.length + 0.5) / count - sum) / cell)) / cells);
+    }
+    sum += cell;
+  }
+  while (values.length < count) values.push(r.high);
+  return values;
+}
+
+/**
+ * Draws of one wave, in blocks of `block` people (1 = people themselves).
+ * @param slices number of equally likely turnouts for a wave with a range.
+ */
+export function drawsOf(counts: Counts, turnout: Turnout, block: number, slices: number): Draws {
+  if (turnout.range === null) {
+    const sizes = familySizes(Math.round(peopleIn(counts, adultBands) / block), Math.round(peopleIn(counts, childBands) / block));
+    return { kind: 'families', sizes, share: turnout.share };
+  }
+  return { kind: 'numbers', scenarios: pertSlices(turnout.range, slices).map((n) => familySizes(Math.round(n / block), 0)) };
+}
+
+/** Most people (blocks) the draws can bring. */
+export const mostOf = (draws: Draws): number =>
+  draws.kind === 'families' ? sum(draws.sizes) : Math.max(0, ...draws.scenarios.map(sum));
+
+const sum = (xs: readonly number[]): number => xs.reduce((a, b) => a + b, 0);
+
+/** Adds a wave to a crowd, each family there with chance `present` given that it comes at all. */
+export function addWave(crowd: Crowd, draws: Draws, present: number): void {
+  if (present <= 0) return;
+  if (draws.kind === 'families') {
+    for (const size of draws.sizes) addFamily(crowd, size, present * draws.share);
+    return;
+  }
+  const mixed = emptyCrowd(mostOf(draws));
+  mixed.chance[0] = 0;
+  for (const sizes of draws.scenarios) {
+    const one = emptyCrowd(sum(sizes));
+    for (const size of sizes) addFamily(one, size, present);
+    for (let k = 0; k <= one.top; k += 1) mixed.chance[k] = (mixed.chance[k] ?? 0) + (one.chance[k] ?? 0) / draws.scenarios.length;
+    mixed.top = Math.max(mixed.top, one.top);
+  }
+  addCrowd(crowd, mixed);
+}

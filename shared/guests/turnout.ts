@@ -1,0 +1,40 @@
+import type { Wave } from '../event';
+
+/** A three-point guess of people who come, within 0 and the invited. */
+export interface ThreePoint {
+  readonly low: number;
+  readonly likely: number;
+  readonly high: number;
+}
+
+/** How many of a wave's invited come. `share` = expected / invited; `range` only where the cook gave a range. */
+export interface Turnout {
+  readonly invited: number;
+  readonly expected: number;
+  readonly share: number;
+  readonly range: ThreePoint | null;
+  /** False when everybody invited is sure to come. */
+  readonly uncertain: boolean;
+}
+
+/** Mean of a PERT distribution (low + 4 × likely + high) / 6 (methods: three-point estimate, shape 4). */
+export const pertMean = (r: ThreePoint): number => (r.low + 4 * r.likely + r.high) / 6;
+
+/**
+ * Turnout of a wave. A range is a guess for the wave as entered: when the headcount was set as a whole it grows with the wave,
+ * and it never passes the number invited.
+ * @param entered people of the wave as entered, before an override. @param invited people after it.
+ */
+export function turnoutOf(wave: Wave, entered: number, invited: number): Turnout {
+  const { turnout } = wave;
+  if (turnout.kind === 'known') return { invited, expected: invited, share: 1, range: null, uncertain: false };
+  if (turnout.kind === 'share') {
+    return { invited, expected: invited * turnout.share, share: turnout.share, range: null, uncertain: invited > 0 && turnout.share > 0 && turnout.share < 1 };
+  }
+  const scale = entered > 0 ? invited / entered : 1;
+  const [low = 0, likely = 0, high = 0] = [turnout.low, turnout.likely, turnout.high]
+    .map((x) => Math.min(invited, x * scale)).toSorted((a, b) => a - b);
+  const range = { low, likely, high };
+  const expected = pertMean(range);
+  return { invited, expected, share: invited > 0 ? expected / invited : 0, range, uncertain: high > low };
+}
