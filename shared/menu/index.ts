@@ -1,2 +1,6 @@
 /** Public file of the room `menu`. */
 export * from './types';
+export { planMenu } from './plan-menu';
+export { scaleLine, scaleRecipe } from './scale';
+export { contentsOf, type Contents } from './diets';
+export { splitWhole } from './demand';

@@ -1,0 +1,30 @@
+import type { Dish, Event, Recipe } from '../event';
+import { drinksOf, type Drink } from './drink-share';
+import { helping, servedAs, type Helping, type ServedAs } from './portion';
+
+/** A dish of the menu with its recipe and what one adult is given of it. */
+export interface Course {
+  readonly dish: Dish;
+  /** Place in `menu.dishes`. */
+  readonly index: number;
+  readonly recipe: Recipe;
+  readonly servedAs: ServedAs;
+  readonly helping: Helping;
+}
+
+/** The menu laid out: all courses in menu order, and the drinks that share the cups. */
+export interface Table {
+  readonly event: Event;
+  readonly courses: readonly Course[];
+  readonly drinks: readonly Drink[];
+}
+
+/** Lays out the menu. A dish whose recipe is not in the event is left out; reading the file has named it. */
+export function layTable(event: Event): Table {
+  const recipes = new Map(event.recipes.map((r) => [r.id, r]));
+  const courses = event.menu.dishes.flatMap((dish, index): Course[] => {
+    const recipe = recipes.get(dish.recipe);
+    return recipe === undefined ? [] : [{ dish, index, recipe, servedAs: servedAs(recipe), helping: helping(event, dish, recipe) }];
+  });
+  return { event, courses, drinks: drinksOf(courses) };
+}
