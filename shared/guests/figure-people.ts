@@ -22,15 +22,16 @@ export function expectedFigure(turnout: Turnout, path: string): Figure {
   const label = (word: string): Term['label'] => ({ word: `guests.term.${word}` });
   return figure(turnout.expected, 'people', () => {
     const invited = entered('invited', label('invited'), turnout.invited, 'people', `${path}.counts`);
-    if (turnout.range !== null) {
-      const { low, likely, high } = turnout.range;
+    if (turnout.guess !== null) {
+      const { scale, guess: { low, likely, high } } = turnout;
       return {
         rule: 'guests.expectedRange',
         terms: [
           entered('low', label('low'), low, 'people', `${path}.turnout.low`), entered('likely', label('likely'), likely, 'people', `${path}.turnout.likely`),
           entered('high', label('high'), high, 'people', `${path}.turnout.high`), invited,
+          entered('scale', label('scale'), scale, '', 'guests.headcount'),
         ],
-        sum: least('invited', divide(plus('low', times(4, 'likely'), 'high'), 6)),
+        sum: least('invited', times('scale', divide(plus('low', times(4, 'likely'), 'high'), 6))),
       };
     }
     return { rule: 'guests.expectedShare', terms: [invited, entered('share', label('share'), turnout.share, '', `${path}.turnout`)], sum: times('invited', 'share') };

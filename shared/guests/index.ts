@@ -1,3 +1,5 @@
 /** Public file of the room `guests`. */
 export * from './types';
 export { planGuests } from './plan-guests';
+export { guestsRulesTable } from './rules/table';
+export type { RuleInputs, RuleOutputs } from './rules/types';

@@ -49,7 +49,7 @@ export function reserveOf(waves: readonly { readonly counts: Counts; readonly tu
  * A wave that is sure gets none of the reserve.
  */
 export function plannedOf(turnouts: readonly Turnout[], reserve: Reserve): number[] {
-  const room = turnouts.map((t) => (t.uncertain ? (t.range === null ? t.invited : t.range.high) - t.expected : 0));
+  const room = turnouts.map((t) => (t.uncertain ? Math.min(t.invited, t.range?.high ?? t.invited) - t.expected : 0));
   const rooms = room.reduce((a, b) => a + b, 0);
   const extra = reserve.people - reserve.expected;
   return turnouts.map((t, i) => t.expected + (rooms > 0 ? Math.min(room[i] ?? 0, (extra * (room[i] ?? 0)) / rooms) : 0));

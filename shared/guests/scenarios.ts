@@ -43,7 +43,7 @@ export function drawsOf(counts: Counts, turnout: Turnout, block: number, slices:
     const sizes = familySizes(Math.round(peopleIn(counts, adultBands) / block), Math.round(peopleIn(counts, childBands) / block));
     return { kind: 'families', sizes, share: turnout.share };
   }
-  return { kind: 'numbers', scenarios: pertSlices(turnout.range, slices).map((n) => familySizes(Math.round(n / block), 0)) };
+  return { kind: 'numbers', scenarios: pertSlices(turnout.range, slices).map((n) => familySizes(Math.round(Math.min(n, turnout.invited) / block), 0)) };
 }
 
 /** Most people (blocks) the draws can bring. */

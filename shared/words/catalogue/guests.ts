@@ -20,6 +20,7 @@ export const guestsWords = {
   'guests.term.low': 'low guess',
   'guests.term.likely': 'likely',
   'guests.term.high': 'high guess',
+  'guests.term.scale': 'headcount set as a whole against the waves as entered',
   'guests.term.expected': 'people expected',
   'guests.term.cover': 'share of days to cover',
   'guests.term.least': 'number hardly ever missed',
