@@ -1,2 +1,7 @@
-/** Public file of the room `kitchen`. */
+/** Public file of the room `kitchen`: pans, oil and burners. */
 export * from './types';
+export * from './rules';
+export * from './pan-shape';
+export * from './pan-figures';
+export * from './oil-figures';
+export * from './plan';
