@@ -42,11 +42,11 @@ export function TaskTable({ tasks, showWho, context }: { readonly tasks: readonl
       <thead>
         <tr>
           <th scope="col">{say(f, 'sheets.tick')}</th>
-          <th scope="col">{say(f, 'sheets.day.time')}</th>
-          <th scope="col">{say(f, 'sheets.day.until')}</th>
+          <th scope="col" className="t1">{say(f, 'sheets.day.time')}</th>
+          <th scope="col" className="t2">{say(f, 'sheets.day.until')}</th>
           <th scope="col">{say(f, 'sheets.day.what')}</th>
-          {showWho && <th scope="col">{say(f, 'sheets.day.who')}</th>}
-          <th scope="col">{say(f, 'sheets.day.with')}</th>
+          {showWho && <th scope="col" className="t3">{say(f, 'sheets.day.who')}</th>}
+          <th scope="col" className="t4">{say(f, 'sheets.day.with')}</th>
         </tr>
       </thead>
       <tbody>

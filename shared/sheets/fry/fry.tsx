@@ -30,7 +30,7 @@ function Head({ context: { formats: f }, showPan }: { readonly context: SheetCon
         <th scope="col">{say(f, 'sheets.fry.liftOut')}</th>
         <th scope="col">{say(f, 'sheets.fry.pieces')}</th>
         {showPan && <th scope="col">{say(f, 'sheets.fry.pan')}</th>}
-        <th scope="col">{say(f, 'sheets.fry.for')}</th>
+        <th scope="col" className="for">{say(f, 'sheets.fry.for')}</th>
         <th scope="col">{say(f, 'sheets.fry.eatBy')}</th>
       </tr>
     </thead>

@@ -69,7 +69,7 @@ export function shoppingDrafts(context: SheetContext): readonly SheetDraft[] {
             <th scope="col" className="n">{say(f, 'sheets.shopping.buy')}</th>
             <th scope="col">{say(f, 'sheets.shopping.what')}</th>
             <th scope="col" className="n">{say(f, 'sheets.shopping.need')}</th>
-            <th scope="col">{say(f, 'sheets.shopping.for')}</th>
+            <th scope="col" className="forcell">{say(f, 'sheets.shopping.for')}</th>
             {costs && <th scope="col" className="n">{say(f, 'sheets.shopping.cost')}</th>}
           </tr>
         </thead>
