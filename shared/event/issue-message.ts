@@ -42,7 +42,8 @@ function messageOf(issue: z.core.$ZodIssue, root: unknown, path: FieldPath): Mes
     case 'custom': return issue.message === 'noSuchDay'
       ? { id: 'event.wrongForm', params: { where, got, hint: issue.message } }
       : { id: 'event.wrongOrder', params: { where, hint: issue.message } };
-    default: return { id: 'event.other', params: { where, got } };
+    case 'not_multiple_of': case 'unrecognized_keys': case 'invalid_key': case 'invalid_element': default:
+      return { id: 'event.other', params: { where, got } };
   }
 }
 

@@ -3,3 +3,4 @@ export * from './types';
 export { planGuests } from './plan-guests';
 export { guestsRulesTable } from './rules/table';
 export type { RuleInputs, RuleOutputs } from './rules/types';
+export { invitedCounts } from './headcount';

@@ -43,6 +43,8 @@ const fieldNames: Readonly<Record<string, string>> = {
   hotHoldC: 'temperature of hot holding', fridgeC: 'temperature of the fridge', coldLitres: 'room in the cold', volts: 'volts', amps: 'amperes',
   otherWatts: 'other load', gasKg: 'gas', oilKind: 'kind of oil', oilRestHours: 'hours the oil rests', roles: 'tasks', liftKg: 'heaviest to lift',
   price: 'price', per: 'price is for', figure: 'figure', waves: 'waves', recipes: 'recipes', ingredients: 'ingredients', steps: 'steps', burners: 'burners',
+  perBowl: 'goes into each bowl', toTaste: 'to taste', crumbly: 'crumbly', needsTemperatureControl: 'must be kept hot or cold', serveHot: 'served hot',
+  source: 'source', portable: 'portable', hot: 'hot', caffeinated: 'with caffeine', sheet: 'sheet', version: 'version', fingerprint: 'fingerprint',
   pots: 'pots', dispensers: 'flasks and urns', stations: 'fry stations', larder: 'larder', prices: 'prices', houseFigures: 'house figures',
 };
 
