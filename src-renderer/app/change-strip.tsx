@@ -1,0 +1,35 @@
+import { useState } from 'react';
+import { useDocument } from './document';
+import { useFaultCount } from './faults';
+import { useSpeaker } from './speak';
+import styles from './change-strip.module.css';
+
+/** Along the foot: what the last edit was, its largest effects, and the way back. Also says when figures are not updated. */
+export function ChangeStrip() {
+  const t = useSpeaker();
+  const { changes, undoName, undo, readChanges, notUpdated } = useDocument();
+  const faults = useFaultCount();
+  const [allFor, setAllFor] = useState<unknown>(null);
+  if (notUpdated || faults > 0) {
+    return <div className={`${styles['strip']} ${styles['stale']}`} role="status"><strong>▲ {t('shell.notUpdated')}</strong><span>{t('shell.notUpdatedWhy', { n: faults })}</span></div>;
+  }
+  if (changes === null) return null;
+  const list = changes.list;
+  const all = allFor === changes;
+  return (
+    <div className={styles['strip']} role="status" data-change-strip>
+      <strong className={styles['cause']}>Δ {t.message(changes.cause)}</strong>
+      {list.length === 0 && <span>{t('shell.nothingElse')}</span>}
+      {list.slice(0, 3).map((change) => <span key={change.id} className={styles['effect']}>{t.message(change.message)}</span>)}
+      {list.length > 3 && <button type="button" className={styles['link']} aria-expanded={all} onClick={() => setAllFor(all ? null : changes)}>{t('shell.allChanges', { n: list.length })}</button>}
+      <span className={styles['space']} />
+      {undoName !== null && <button type="button" className={styles['link']} onClick={undo}>{t('shell.undoStep', { name: t.message(undoName) })}</button>}
+      <button type="button" className={styles['close']} onClick={readChanges} aria-label={t('shell.changesRead')}>×</button>
+      {all && (
+        <ul className={styles['all']} data-all-changes>
+          {list.map((change) => <li key={change.id}>{t.message(change.message)}</li>)}
+        </ul>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,47 @@
+import { useSyncExternalStore } from 'react';
+import type { FileRef, Settings } from '../../shared/host';
+import { call } from '../bridge';
+import type { CallOutput } from '../../shared/host';
+
+/** What the host said about itself and this computer. */
+export type HostInfo = CallOutput<'app.info'>;
+
+/** What the shell knows beside the document: the host, the settings, what stands over the view. */
+export interface Session {
+  readonly info: HostInfo | null;
+  readonly settings: Settings | null;
+  readonly view: string;
+  /** Panel over the view. `file`: the events list; `save`: name of a new file; `unsaved`: what to do with unsaved work before `then`. */
+  readonly panel: null | { readonly kind: 'file' } | { readonly kind: 'save' } | { readonly kind: 'settings' } | { readonly kind: 'unsaved'; readonly then: () => void };
+  /** A problem of the host or of a file, in words, until closed. */
+  readonly problem: { readonly message: string; readonly mend?: string | undefined } | null;
+  readonly busy: boolean;
+  readonly recents: readonly FileRef[];
+}
+
+let session: Session = { info: null, settings: null, view: 'board', panel: null, problem: null, busy: false, recents: [] };
+const listeners = new Set<() => void>();
+
+/** The shell's own state. */
+export const sessionStore = {
+  get: (): Session => session,
+  subscribe(listener: () => void): () => void {
+    listeners.add(listener);
+    return () => listeners.delete(listener);
+  },
+  set(part: Partial<Session>): void {
+    session = { ...session, ...part };
+    for (const listener of listeners) listener();
+  },
+  show: (view: string): void => sessionStore.set({ view }),
+};
+
+/** The shell's state, kept up to date. */
+export const useSession = (): Session => useSyncExternalStore(sessionStore.subscribe, sessionStore.get);
+
+/** Writes a setting of this computer and follows it. */
+export async function changeSettings(part: Partial<Settings>): Promise<void> {
+  const answer = await call('settings.set', part);
+  if (answer.ok) sessionStore.set({ settings: answer.value });
+  else sessionStore.set({ problem: answer.problem });
+}

@@ -1,0 +1,47 @@
+import { useRef } from 'react';
+import { Slider, SliderThumb, SliderTrack } from 'react-aria-components/Slider';
+import type { Message } from '../../shared/words';
+import { useSpeaker } from '../app/speak';
+import { useFrame } from './frame';
+import { NumberField } from './number-field';
+import styles from './headcount.module.css';
+
+interface HeadcountProps {
+  readonly label: string;
+  readonly value: number;
+  readonly was?: string | undefined;
+  /** `merge`: edits under one key are one undo step. */
+  readonly onChange: (value: number, merge: string | null) => Message | null;
+}
+
+/** Rounds a slider's end up to something calm, and never lets it move under the cook's finger. */
+const endFor = (value: number): number => Math.max(40, Math.ceil((value * 1.8) / 20) * 20);
+
+/** How many come: a field, plus and minus, and a slider that everything follows. */
+export function Headcount({ label, value, was, onChange }: HeadcountProps) {
+  const t = useSpeaker();
+  const end = useRef(endFor(value));
+  const stroke = useRef(0);
+  if (value > end.current) end.current = endFor(value);
+  const onFrame = useFrame((next: number) => { onChange(next, `headcount-${label}-${stroke.current}`); });
+  return (
+    <div className={styles['headcount']} data-changed={was !== undefined}>
+      <NumberField label={label} value={value} min={0} max={20000} buttons onCommit={(next) => onChange(next, null)} />
+      {was !== undefined && <span className={styles['was']}><span aria-hidden="true">Δ </span><s><span className="unseen">{t('part.was')} </span>{was}</s></span>}
+      <Slider
+        className={styles['slider'] ?? ''} aria-label={t('part.slider', { label })} value={value} minValue={0} maxValue={end.current}
+        onChange={(next) => onFrame(Number(next))} onChangeEnd={() => { stroke.current += 1; }}
+      >
+        <SliderTrack className={styles['track'] ?? ''}>
+          {({ state }) => (
+            <>
+              <span className={styles['line']} />
+              <span className={styles['fill']} style={{ width: `${state.getThumbPercent(0) * 100}%` }} />
+              <SliderThumb className={styles['thumb'] ?? ''} />
+            </>
+          )}
+        </SliderTrack>
+      </Slider>
+    </div>
+  );
+}
