@@ -1,4 +1,4 @@
-import Big from 'big.js';
+import { Big } from 'big.js';
 import { baseFactor, dimensionOf, type UnitId } from './units';
 
 // Division and square root are the only inexact steps of big.js; 30 places keep unit round trips exact to the last printed digit.

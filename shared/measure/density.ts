@@ -1,4 +1,4 @@
-import Big from 'big.js';
+import { Big } from 'big.js';
 import { convert, type Amount } from './amount';
 import { baseFactor, dimensionOf, type UnitId } from './units';
 

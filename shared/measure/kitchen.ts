@@ -1,4 +1,4 @@
-import Big from 'big.js';
+import { Big } from 'big.js';
 import { convert, plain, type Amount } from './amount';
 import { dimensionOf, type UnitId } from './units';
 
@@ -120,5 +120,6 @@ export function kitchenAmount(a: Amount, system: 'metric' | 'us'): KitchenPart[]
     : (dimension === 'mass' ? ounceParts(a) : cupParts(a));
   const [first] = parts;
   if (parts.length > 1 || first?.text !== '0' || a.amount.lte(0)) return parts;
-  return [{ text: { g: '0.1', ml: '0.25', oz: '⅛', tsp: '⅛' }[String(first.unit)] ?? '⅛', unit: first.unit }];
+  const smallest: Readonly<Partial<Record<UnitId, string>>> = { g: '0.1', ml: '0.25' };
+  return [{ text: smallest[first.unit] ?? '⅛', unit: first.unit }];
 }

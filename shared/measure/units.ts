@@ -1,4 +1,4 @@
-import Big from 'big.js';
+import { Big } from 'big.js';
 
 /** What a unit measures. Amounts convert freely inside a dimension; across mass and volume only with a density. */
 export type Dimension = 'mass' | 'volume' | 'count';

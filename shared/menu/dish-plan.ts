@@ -1,4 +1,4 @@
-import Big from 'big.js';
+import { Big } from 'big.js';
 import { bandIds, type BandId } from '../event';
 import { figure, times, worked, type Figure } from '../figure';
 import type { GuestsPlan } from '../guests';

@@ -1,4 +1,4 @@
-import Big from 'big.js';
+import { Big } from 'big.js';
 import type { Dish, Event, Recipe } from '../event';
 import type { Origin } from '../figure';
 import { baseFactor, convert, dimensionOf, type Amount, type UnitId } from '../measure';

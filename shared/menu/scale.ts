@@ -1,4 +1,4 @@
-import Big from 'big.js';
+import { Big } from 'big.js';
 import type { IngredientLine, Recipe } from '../event';
 import { plain, type Amount } from '../measure';
 
@@ -24,15 +24,12 @@ export function scaleLine(line: IngredientLine, factor: Big): Amount {
   const amount = new Big(line.amount.amount);
   const { unit } = line.amount;
   if (factor.lte(0)) return { amount: new Big(0), unit };
-  switch (line.scaling.kind) {
-    case 'linear': return { amount: amount.times(factor), unit };
-    case 'fixed': return { amount, unit };
-    case 'damped': return { amount: amount.times(damped(factor, line.scaling.exponent)), unit };
-    case 'perBatch': {
-      const before = batchesIn(line);
-      return { amount: amount.div(wholeBatches(before)).times(wholeBatches(before.times(factor))), unit };
-    }
-  }
+  const { scaling } = line;
+  if (scaling.kind === 'fixed') return { amount, unit };
+  if (scaling.kind === 'damped') return { amount: amount.times(damped(factor, scaling.exponent)), unit };
+  if (scaling.kind === 'linear') return { amount: amount.times(factor), unit };
+  const before = batchesIn(line);
+  return { amount: amount.div(wholeBatches(before)).times(wholeBatches(before.times(factor))), unit };
 }
 
 function scaledLine(line: IngredientLine, factor: Big): IngredientLine {

@@ -1,2 +1,2 @@
 /** Rules of the room `buying` whose figures a person can open; the sentence of each is `rule.<id>` in the words. */
-export const buyingRules = [] as const;
+export const buyingRules = ['buying.asPurchased', 'buying.need'] as const;

@@ -2,4 +2,10 @@ import type { Entry } from '../formats';
 
 /** Words of the subject `buying`. */
 export const buyingWords = {
+  'rule.buying.asPurchased': 'As bought: the amount ready to use, turned into the unit of the shopping list, and made larger for what is lost in trimming.',
+  'rule.buying.need': 'Needed: what each dish uses, added up.',
+  'buying.term.edible': 'ready to use, in the recipe\u2019s measure',
+  'buying.term.perUnit': (p: { from: string; to: string }) => `${p.to} in one ${p.from} of it`,
+  'buying.term.ediblePercent': 'part left after trimming',
+  'buying.term.fryingOil': 'oil of the pans',
 } as const satisfies Record<string, Entry>;
