@@ -1,2 +1,3 @@
 /** Public file of the room `drinks`. */
 export * from './types';
+export * from './rules';

@@ -1,3 +1,4 @@
-/** Public file of the room `frying`. */
+/** Public file of the room `frying`: what goes in the pan at once, batches, bowls and oil. */
 export * from './types';
 export * from './exact';
+export * from './rules';

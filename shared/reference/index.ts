@@ -4,3 +4,4 @@ export * from './ingredients';
 export * from './sources';
 export * from './appetite';
 export * from './roles';
+export * from './circle-packing';

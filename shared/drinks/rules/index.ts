@@ -1,0 +1,3 @@
+export * from './newton';
+export * from './brew';
+export { drinksRulesTable } from './table';
