@@ -1,11 +1,12 @@
 import { resolve } from 'node:path';
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'electron-vite';
+import type { UserConfig } from 'electron-vite';
 
 const root = import.meta.dirname;
 
 // Three bundles from one tree. `minify` is stated in each part because electron-vite turns it off by default.
-export default defineConfig({
+const parts: UserConfig = {
   main: {
     build: {
       outDir: 'out/main',
@@ -46,4 +47,7 @@ export default defineConfig({
       rollupOptions: { input: { index: resolve(root, 'src-renderer/index.html') } },
     },
   },
-});
+};
+
+// The command line needs the hosts only and must not wait for the screens.
+export default defineConfig(process.env['BRIMFUL_BUILD'] === 'main' ? { main: parts.main } : parts);

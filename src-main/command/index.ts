@@ -1,1 +1,1 @@
-export {};
+export { runCommand } from './run';

@@ -1,2 +1,3 @@
 export * from './host-problem';
 export * from './disk-problem';
+export { plainFormats } from './plain-formats';

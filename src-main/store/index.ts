@@ -9,3 +9,4 @@ export { openStore } from './store';
 export type { Store, StoreFolders } from './store';
 export { isAlive, sweepTemporaries, temporaryName } from './temporary-names';
 export { titleOf } from './title-of';
+export type { ReadText } from './read-text';

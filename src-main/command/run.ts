@@ -1,0 +1,45 @@
+import { problemOf } from '../problem';
+import { convertCommand } from './convert';
+import { openCommand } from './open';
+import { BadInput, exits, processTerminal } from './terminal';
+import type { Command, Terminal } from './terminal';
+import { tell } from './words';
+
+const commands: ReadonlyMap<string, Command> = new Map([
+  ['convert', convertCommand],
+  ['open', openCommand],
+]);
+
+const isHelp = (argument: string): boolean => argument === '--help' || argument === '-h';
+
+/** Runs the command line. Answers the exit code and never throws. */
+export async function runCommand(args: readonly string[], terminal: Terminal = processTerminal): Promise<number> {
+  const [name, ...rest] = args;
+  if (name === undefined) {
+    terminal.err(tell('command.usage'));
+    return exits.badInput;
+  }
+  if (isHelp(name) || name === 'help') {
+    terminal.out(tell('command.usage'));
+    return exits.ok;
+  }
+  const command = commands.get(name);
+  if (command === undefined) {
+    terminal.err(`${tell('command.unknown', { name })}\n\n${tell('command.usage')}`);
+    return exits.badInput;
+  }
+  if (rest.some(isHelp)) {
+    terminal.out(command.usage);
+    return exits.ok;
+  }
+  try {
+    return await command.run(rest, terminal);
+  } catch (error) {
+    if (error instanceof BadInput) terminal.err(error.message);
+    else {
+      const { message, mend } = problemOf(error);
+      terminal.err(mend === undefined ? message : `${message} ${mend}`);
+    }
+    return exits.badInput;
+  }
+}
