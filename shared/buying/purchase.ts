@@ -24,12 +24,29 @@ export interface PurchaseNeed {
 /** Percent of what is bought that is eaten; above 0. */
 export const ediblePercent = (row: Ingredient | undefined): number => (row !== undefined && row.epPercent > 0 ? row.epPercent : 100);
 
+const noWeights: FoodWeights = { gramsPerMl: null, gramsPer: {} };
 const decimals = 9;
+const dust = new Big('1e-20');
 
-/** Edible amount as purchased: × 100 ÷ edible percent. */
-function asPurchased(a: Amount, row: Ingredient | undefined): Amount {
-  return { amount: a.amount.times(100).div(ediblePercent(row)).round(decimals, Big.roundUp), unit: a.unit };
+// Table facts only: the same question always has the same answer, so keeping it changes no plan and saves most of the long divisions.
+const perUnit = new Map<string, Big | null>();
+
+/** As purchased, in `to`, for one `from` of a food ready to use: weights, then × 100 ÷ edible percent. Null when the weights do not tell. */
+function boughtPerUnit(id: string, row: Ingredient | undefined, from: UnitId, to: UnitId): Big | null {
+  const key = `${id} ${from} ${to}`;
+  const kept = perUnit.get(key);
+  if (kept !== undefined) return kept;
+  const one = convertFood({ amount: new Big(1), unit: from }, to, row ?? noWeights);
+  const found = one === null ? null : one.amount.times(100).div(ediblePercent(row));
+  if (row !== undefined) perUnit.set(key, found);
+  return found;
 }
+
+/** Up at the ninth decimal; the dust of a repeating fraction (30 decimals kept) does not count. */
+const asPurchased = (amount: Big, factor: Big, unit: UnitId): Amount => {
+  const exact = amount.times(factor);
+  return { amount: (exact.gt(dust) ? exact.minus(dust) : exact).round(decimals, Big.roundUp), unit };
+};
 
 /** The unit a food is written in on the list; null for an unknown food. */
 function buyingUnit(row: Ingredient | undefined, units: Preferences['units']): UnitId | null {
@@ -37,21 +54,19 @@ function buyingUnit(row: Ingredient | undefined, units: Preferences['units']): U
   return unit !== undefined && isUnitId(unit) ? unit : null;
 }
 
-const noWeights: FoodWeights = { gramsPerMl: null, gramsPer: {} };
-
 /** Groups needs into purchases: one per food, and a further one for amounts that no density or piece weight brings into the same unit. */
 export function purchases(needs: readonly Need[], units: Preferences['units']): Purchase[] {
   const found = new Map<string, { id: string; row: Ingredient | undefined; unit: UnitId; sold: boolean; needs: PurchaseNeed[] }>();
   for (const need of needs) {
-    const row = ingredient(need.ingredient);
+    const { ingredient: id, amount } = need;
+    const row = ingredient(id);
     if (row?.section === 'tap') continue;
     const wanted = buyingUnit(row, units);
-    const inWanted = wanted === null ? null : convertFood(need.amount, wanted, row ?? noWeights);
-    const amount = inWanted ?? need.amount;
-    const key = inWanted === null ? [...found.keys()].find((k) => sameKind(found.get(k), need)) ?? `${need.ingredient} ${need.amount.unit}` : need.ingredient;
-    const purchase = found.get(key) ?? { id: need.ingredient, row, unit: amount.unit, sold: inWanted !== null, needs: [] };
-    const inUnit = convertFood(amount, purchase.unit, noWeights) ?? amount;
-    purchase.needs.push({ need, bought: asPurchased(inUnit, row) });
+    const sold = wanted !== null && boughtPerUnit(id, row, amount.unit, wanted) !== null;
+    const key = sold ? id : [...found.keys()].find((k) => sameKind(found.get(k), need)) ?? `${id} ${amount.unit}`;
+    const purchase = found.get(key) ?? { id, row, unit: sold ? wanted : amount.unit, sold, needs: [] };
+    const factor = boughtPerUnit(id, row, amount.unit, purchase.unit) ?? new Big(1);
+    purchase.needs.push({ need, bought: asPurchased(amount.amount, factor, purchase.unit) });
     found.set(key, purchase);
   }
   return [...found.values()];

@@ -6,7 +6,7 @@ import type { Amount, Series } from '../measure';
 import type { Course, Table } from './courses';
 import { atOneMinute, servedSpan, splitWhole, wholeDemand } from './demand';
 import { contentsOf } from './diets';
-import { perAdult, perBand } from './per-adult';
+import { bandValues, perAdult, perBand } from './per-adult';
 import { portionsOf, type EventPortions, type WaveFigures } from './portions';
 import { scaleLine } from './scale';
 import type { Grid, Shape } from './shapes';
@@ -74,7 +74,8 @@ export function planDish(sizing: Sizing, course: Course): DishPlan {
   const { table, guests } = sizing;
   const { dish, recipe } = course;
   const adult = perAdult(table, course, guests);
-  const portions = portionsOf(table, course, adult, sizing.waves);
+  const bands = bandValues(table, course);
+  const portions = portionsOf(table, course, bands, adult, sizing.waves);
   const demand = demandOf(sizing, course, portions);
   const total = totalOf(course, portions.total.value);
   const factor = total.amount.div(new Big(recipe.yield.amount.amount).eq(0) ? 1 : recipe.yield.amount.amount);
@@ -88,7 +89,7 @@ export function planDish(sizing: Sizing, course: Course): DishPlan {
     role: recipe.role,
     servedAs: course.servedAs,
     perAdult: adult,
-    perBand: allBands((band) => perBand(table, course, adult, band)),
+    perBand: allBands((band) => perBand(course, bands, adult, band)),
     portions: portions.total,
     total,
     totalFigure: totalFigure(course, portions.total, total),

@@ -41,14 +41,14 @@ function hotShare(event: Event, drinks: readonly Drink[], caffeinated: boolean):
 export function drinkShare(event: Event, drinks: readonly Drink[], drink: Drink, band: BandId): Figure {
   const row = bandFactor(band);
   const factor = (kind: 'cold' | 'hot' | 'hotCaffeinated'): Known => inForce(event, `band.${band}.${kind}`, row[kind], '', row.source);
-  const own = takeUpList('takeUp', event, [drink]);
-  const all = takeUpList('all', event, drinks);
+  const own = (): Term => takeUpList('takeUp', event, [drink]);
+  const all = (): Term => takeUpList('all', event, drinks);
   const sumAll = Math.max(1, takeUps(drinks));
   if (isHot(drink.recipe)) {
     const liking = factor(isCaffeinated(drink.recipe) ? 'hotCaffeinated' : 'hot');
     return figure((drink.dish.takeUp / sumAll) * liking.value, '', () => ({
       rule: 'menu.hotDrinkShare',
-      terms: [own, all, knownTerm('band', 'menu.term.bandHot', liking)],
+      terms: [own(), all(), knownTerm('band', 'menu.term.bandHot', liking)],
       sum: times(divide(sumOf('takeUp'), most(1, sumOf('all'))), 'band'),
     }));
   }
@@ -61,7 +61,7 @@ export function drinkShare(event: Event, drinks: readonly Drink[], drink: Drink,
   return figure(room <= 0 ? 0 : (left * drink.dish.takeUp) / room, '', () => ({
     rule: 'menu.coldDrinkShare',
     terms: [
-      own, all, takeUpList('colds', event, coldOnes),
+      own(), all(), takeUpList('colds', event, coldOnes),
       knownTerm('band', 'menu.term.bandCold', cold), knownTerm('hotBand', 'menu.term.bandHot', hot), knownTerm('hotBandCaffeine', 'menu.term.bandHotCaffeine', hotCaffeinated),
       worked('hotPart', { word: 'menu.term.hotShare' }, plain), worked('hotPartCaffeine', { word: 'menu.term.hotShareCaffeine' }, caffeinated),
     ],

@@ -2,7 +2,7 @@ import { bandIds, type BandId, type Event } from '../event';
 import { entered, figure, plus, times, worked, type Figure, type Part, type Term } from '../figure';
 import type { WavePlan } from '../guests';
 import { bandFactor } from '../reference';
-import { inForce, tableOrigin, type Known } from './in-force';
+import { inForce, type Known } from './in-force';
 
 /** What one person of each band counts, an adult's being 1: a plain factor or a figure of its own. */
 export type BandValue = (band: BandId) => { readonly known: Known } | { readonly figure: Figure };
@@ -48,6 +48,3 @@ export function countedAsAdults(event: Event, wave: WavePlan, of: BandValue): Fi
     return { rule: 'menu.asAdults', terms: shown.flatMap((band) => [plannedTerm(event, wave, band), bandTerm(band, of(band))]), sum: plus(...parts) };
   });
 }
-
-/** The measure of an adult, 1 by definition. */
-export const adultIsOne: Known = { value: 1, unit: '', origin: tableOrigin('definition', 'adult') };

@@ -56,22 +56,30 @@ function usualStay(table: Table, guests: GuestsPlan): Figure {
 }
 
 function fixedPerAdult(course: Course, portions: number, guests: GuestsPlan): Figure {
-  return figure(portions / Math.max(1, guests.planned.value), unitOf(course), () => ({
+  const nobody = guests.planned.value <= 0;
+  return figure(nobody ? 0 : portions / Math.max(1, guests.planned.value), unitOf(course), () => ({
     rule: 'menu.fixedPerAdult',
     terms: [
       entered('portions', { word: 'menu.term.fixedPortions' }, portions, unitOf(course), `menu.dishes[${course.index}].served.portions`),
       worked('people', { word: 'menu.term.plannedPeople' }, guests.planned),
     ],
-    sum: divide('portions', most(1, 'people')),
+    sum: nobody ? times('portions', 'people') : divide('portions', most(1, 'people')),
   }));
 }
 
 /** Unit of a dish's portions: pieces, cups or portions. */
 export const unitOf = ({ servedAs }: Course): string => ({ piece: 'pieces', cup: 'cups', portion: 'portions' })[servedAs];
 
-/** What one person of a band takes of a dish, an adult's share being 1 (food) or this drink's share of an adult's cups. */
-export const bandValue = (table: Table, course: Course): BandValue =>
-  course.servedAs === 'cup' ? (band) => ({ figure: drinkShare(table.event, table.drinks, course, band) }) : foodOfBand(table.event);
+/** What one person of a band takes of a dish, an adult's share being 1 (food) or this drink's share of an adult's cups. Worked out once per band. */
+export function bandValues(table: Table, course: Course): BandValue {
+  const made = new Map<BandId, ReturnType<BandValue>>();
+  const of: BandValue = course.servedAs === 'cup' ? (band) => ({ figure: drinkShare(table.event, table.drinks, course, band) }) : foodOfBand(table.event);
+  return (band) => {
+    const value = made.get(band) ?? of(band);
+    made.set(band, value);
+    return value;
+  };
+}
 
 /** Portions of one adult after shared appetite: food for a stay of 90 minutes, drinks for the usual stay of all guests. */
 export function perAdult(table: Table, course: Course, guests: GuestsPlan): Figure {
@@ -87,9 +95,8 @@ export function perAdult(table: Table, course: Course, guests: GuestsPlan): Figu
 }
 
 /** Portions of one person of a band, before stay length (food) or for the usual stay (drinks). */
-export function perBand(table: Table, course: Course, adult: Figure, band: BandId): number {
+export function perBand(course: Course, of: BandValue, adult: Figure, band: BandId): number {
   if (course.dish.served.kind === 'fixed') return adult.value;
-  const of = bandValue(table, course);
   const [value, one] = [of(band), of('adult')].map((v) => ('known' in v ? v.known.value : v.figure.value));
   if (value === undefined || one === undefined || one === 0) return 0;
   return course.servedAs === 'cup' ? (adult.value * value) / one : adult.value * value;

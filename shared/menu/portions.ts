@@ -3,9 +3,9 @@ import { entered, figure, plus, roundUp, times, worked, type Figure, type Term }
 import type { WavePlan } from '../guests';
 import type { Course, Table } from './courses';
 import { wholePortions } from './demand';
-import { countedAsAdults } from './heads';
+import { countedAsAdults, type BandValue } from './heads';
 import { shareThereBetween } from './overlap';
-import { bandValue, unitOf } from './per-adult';
+import { unitOf } from './per-adult';
 import { cupsForStay, foodForStay, meanStay } from './stay';
 
 /** Portions of a dish wanted by one wave, a real number with its working. */
@@ -41,9 +41,9 @@ function thereFigure(wave: WavePlan, course: Course, value: number): Figure {
 }
 
 /** Portions of one wave: people counted as adults × portions of an adult × what the stay makes of it × the share that is there for a set meal. */
-function portionsOfWave(table: Table, course: Course, adult: Figure, of: WaveFigures): WavePortions {
+function portionsOfWave(table: Table, course: Course, bands: BandValue, adult: Figure, of: WaveFigures): WavePortions {
   const { served } = course.dish;
-  const heads = countedAsAdults(table.event, of.wave, bandValue(table, course));
+  const heads = countedAsAdults(table.event, of.wave, bands);
   const there = served.kind === 'between' ? shareThereBetween(of.wave, served.from, served.to) : 1;
   const each = course.servedAs === 'cup' ? of.cups : adult;
   const stay = served.kind === 'between' ? of.meal : of.food;
@@ -68,14 +68,14 @@ export interface EventPortions {
 }
 
 /** Sizes one dish: the portions of all waves added up and rounded up once. */
-export function portionsOf(table: Table, course: Course, adult: Figure, figures: readonly WaveFigures[]): EventPortions {
+export function portionsOf(table: Table, course: Course, bands: BandValue, adult: Figure, figures: readonly WaveFigures[]): EventPortions {
   const { served } = course.dish;
   if (served.kind === 'fixed') {
     const { portions } = served;
     const term = entered('portions', { word: 'menu.term.fixedPortions' }, portions, unitOf(course), `menu.dishes[${course.index}].served.portions`);
     return { waves: [], total: figure(wholePortions(portions), unitOf(course), () => ({ rule: 'menu.fixed', terms: [term], sum: roundUp('portions') })) };
   }
-  const waves = figures.map((of) => portionsOfWave(table, course, adult, of));
+  const waves = figures.map((of) => portionsOfWave(table, course, bands, adult, of));
   const real = waves.reduce((sum, w) => sum + w.figure.value, 0);
   const total = figure(wholePortions(real), unitOf(course), () => {
     const terms = waves.map((w, i) => worked(`w${i}`, { word: 'menu.term.wave', params: { wave: w.wave.name } }, w.figure));

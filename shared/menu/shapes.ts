@@ -63,10 +63,15 @@ export function betweenShape(grid: Grid, wave: WavePlan, from: number, to: numbe
   // Only those who stay longest may reach the meal; then they set the shape.
   if (spans.length === 0) addFor(wave.stay.longest);
   if (spans.length === 0) spans.push([Math.max(wave.from, from), Math.max(to, Math.max(wave.from, from) + 1)]);
-  for (const [start, end] of spans) {
-    for (let i = 0; i < grid.minutes; i += 1) {
-      const t = grid.from + i + 1;
-      if (t > start) shape[i] = (shape[i] ?? 0) + Math.min(1, (t - start) / (end - start)) / spans.length;
+  for (let i = Math.max(0, Math.floor(from - grid.from)); i < grid.minutes; i += 1) {
+    const t = grid.from + i + 1;
+    let eaten = 0;
+    for (const [start, end] of spans) if (t > start) eaten += t >= end ? 1 : (t - start) / (end - start);
+    shape[i] = eaten / spans.length;
+    if (t >= to) {
+      // After the meal nothing more is eaten.
+      shape.fill(1, i);
+      break;
     }
   }
   return shape;
