@@ -1,5 +1,6 @@
 import type { Plan } from '../plan';
-import { isWordId, say, type Formats } from '../words';
+import { ingredient, sections } from '../reference';
+import { say, sayLoose, type Formats } from '../words';
 
 /** Names of things by their id, as the cook wrote them. An unknown id comes back readable, dashes as spaces. */
 export interface Names {
@@ -9,6 +10,8 @@ export interface Names {
   readonly person: (id: string) => string;
   /** A pan, pot, burner, flask, station, or a kind of thing such as `counter`. */
   readonly thing: (id: string) => string;
+  /** A section of the shop. */
+  readonly section: (id: string) => string;
 }
 
 interface Named {
@@ -29,20 +32,14 @@ export function namesOf(plan: Plan, formats: Formats): Names {
   const things = lookup([...kitchen.pans, ...kitchen.burners, ...kitchen.pots, ...kitchen.dispensers, ...kitchen.stations]);
   const dishes = lookup(plan.menu.dishes);
   return {
-    ingredient: lookup(plan.buying.lines.map((line) => ({ id: line.ingredient, name: line.name }))),
+    ingredient: (id) => plan.buying.lines.find((line) => line.ingredient === id)?.name ?? ingredient(id)?.name ?? readable(id),
     dish: (id) => (id === 'frying-oil' ? say(formats, 'sheets.shopping.oilOrigin') : dishes(id)),
     wave: lookup(plan.guests.waves),
     person: lookup(people),
     thing: (id) => {
-      const word = `sheets.thing.${id}`;
-      return isWordId(word) ? sayThing(formats, word, things(id)) : things(id);
+      const word = sayLoose(formats, `sheets.thing.${id}`);
+      return word === `sheets.thing.${id}` ? things(id) : word;
     },
+    section: lookup(sections),
   };
-}
-
-const thingWords = ['sheets.thing.burner', 'sheets.thing.pot', 'sheets.thing.pan', 'sheets.thing.oven', 'sheets.thing.counter'] as const;
-
-function sayThing(formats: Formats, word: string, otherwise: string): string {
-  const known = thingWords.find((id) => id === word);
-  return known === undefined ? otherwise : say(formats, known);
 }

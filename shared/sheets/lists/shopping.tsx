@@ -1,6 +1,6 @@
 import type { ReactElement } from 'react';
 import type { ShoppingLine } from '../../buying';
-import { say, sayLoose } from '../../words';
+import { say } from '../../words';
 import { amountWords } from '../amounts';
 import { shiftDay } from '../calendar';
 import { TickBox } from '../paper/marks';
@@ -40,18 +40,12 @@ function Section({ section, lines, costs, context }: { readonly section: string;
   return (
     <>
       <tbody className="keep">
-        <tr className="sectionrow"><th scope="rowgroup" colSpan={costs ? 6 : 5}>{sectionName(section, context)}</th></tr>
+        <tr className="sectionrow"><th scope="rowgroup" colSpan={costs ? 6 : 5}>{context.names.section(section)}</th></tr>
         {first !== undefined && <Line line={first} costs={costs} context={context} />}
       </tbody>
       <tbody>{rest.map((line) => <Line key={line.ingredient} line={line} costs={costs} context={context} />)}</tbody>
     </>
   );
-}
-
-/** The name of a shop section: a word of the catalogue, or the household's own. */
-function sectionName(section: string, { formats: f }: SheetContext): string {
-  const word = sayLoose(f, `section.${section}`);
-  return word === `section.${section}` ? section : word;
 }
 
 /** The shopping list by section, in walking order. What need not be bought is left out. Not made when nothing is to be bought. */

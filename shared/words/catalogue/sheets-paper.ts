@@ -89,7 +89,6 @@ export const sheetsPaperWords = {
   'sheets.shopping.total': (p: { cost: string }) => `Known prices together: ${p.cost}`,
   'sheets.shopping.unknown': (p: { ingredient: string; dishes: string }) => `Not in the table, look up yourself: ${p.ingredient} (${p.dishes})`,
   'sheets.shopping.oilOrigin': 'frying oil',
-  'sheets.shopping.section.other': 'Other',
 
   'sheets.prep.time': 'Start',
   'sheets.prep.what': 'What',

@@ -115,5 +115,4 @@ export const shellWords = {
   'sum.ln': (p: { of: string }) => `natural logarithm of (${p.of})`,
   'sum.sqrt': (p: { of: string }) => `square root of (${p.of})`,
 
-  'step.preferences': 'Units, clock and paper',
 } as const satisfies Record<string, Entry>;

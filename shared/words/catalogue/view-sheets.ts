@@ -1,0 +1,25 @@
+import type { Entry, Formats } from '../formats';
+
+/** Labels of the view Sheets. */
+export const viewSheetsWords = {
+  'view.sheets': 'Sheets',
+  'view.sheets.emptyTitle': 'Nothing to print yet',
+  'view.sheets.empty': 'Once there are guests and dishes, every list the kitchen needs appears here as a page.',
+  'view.sheets.lead': 'The pages as they will be printed. A sheet with nothing to say is not made.',
+  'view.sheets.paper': 'Paper',
+  'view.sheets.all': 'All sheets as one PDF',
+  'view.sheets.pdf': 'PDF',
+  'view.sheets.print': 'Print',
+  'view.sheets.pdfOf': (p: { title: string }) => `PDF of ${p.title}`,
+  'view.sheets.printOf': (p: { title: string }) => `Print ${p.title}`,
+  'view.sheets.pages': (p: { n: number }, f: Formats) => f.plural(p.n, '1 page', `${f.number(p.n)} pages`),
+  'view.sheets.never': 'not printed yet',
+  'view.sheets.matches': (p: { version: string; at: string }) => `version ${p.version}, printed ${p.at}, still matches the plan`,
+  'view.sheets.stale': (p: { version: string; at: string; next: string }) => `version ${p.version}, printed ${p.at}, no longer matches: print version ${p.next}`,
+  'view.sheets.written': (p: { path: string; pages: number }, f: Formats) => `Written to ${p.path}, ${f.plural(p.pages, '1 page', `${f.number(p.pages)} pages`)}`,
+  'view.sheets.working': 'Writing the PDF…',
+  'view.sheets.allergies': 'Print who is allergic to what on the day plan',
+  'view.sheets.picture': (p: { title: string; pages: number }, f: Formats) => `Picture of ${p.title}, ${f.plural(p.pages, '1 page', `${f.number(p.pages)} pages`)}`,
+  'view.sheets.stepPrinted': (p: { title: string; version: string }) => `${p.title} printed, version ${p.version}`,
+  'view.sheets.joint': 'all sheets',
+} as const satisfies Record<string, Entry>;

@@ -1,0 +1,66 @@
+import { columnFilteringFeature, createFilteredRowModel, createSortedRowModel, filterFn_equalsString, rowSortingFeature, sortFn_basic, sortFn_text, tableFeatures, useTable, type ColumnDef, type RowData } from '@tanstack/react-table';
+import { useSpeaker } from '../app/speak';
+import styles from './table.module.css';
+
+/** What every data table can do: sort by a column, show one value of a column only. */
+export const dataTableFeatures = tableFeatures({
+  rowSortingFeature, columnFilteringFeature,
+  sortedRowModel: createSortedRowModel(), filteredRowModel: createFilteredRowModel(),
+  sortFns: { text: sortFn_text, basic: sortFn_basic }, filterFns: { equalsString: filterFn_equalsString },
+});
+/** A column of a data table. */
+export type DataColumn<Row extends RowData> = ColumnDef<typeof dataTableFeatures, Row>;
+
+interface DataTableProps<Row extends RowData> {
+  readonly caption: string;
+  readonly rows: readonly Row[];
+  /** Stable list of columns. */
+  readonly columns: readonly DataColumn<Row>[];
+  /** Ids of columns whose cells are numbers, set to the right. */
+  readonly numeric: readonly string[];
+  readonly rowId: (row: Row) => string;
+  /** Show only rows with this value in this column. */
+  readonly only: { readonly column: string; readonly value: string } | null;
+}
+
+/** A table whose columns sort by their head. */
+export function DataTable<Row extends RowData>({ caption, rows, columns, numeric, rowId, only }: DataTableProps<Row>) {
+  const t = useSpeaker();
+  const table = useTable({
+    features: dataTableFeatures, columns: columns as DataColumn<Row>[], data: rows as Row[], getRowId: rowId, enableMultiSort: false,
+    state: { columnFilters: only === null ? [] : [{ id: only.column, value: only.value }] },
+  });
+  return (
+    <div className={styles['scroll']}>
+      <table className={styles['table']}>
+        <caption className="unseen">{caption}</caption>
+        <thead>
+          {table.getHeaderGroups().map((group) => (
+            <tr key={group.id}>
+              {group.headers.map((header) => {
+                const sorted = header.column.getIsSorted();
+                const name = String(header.column.columnDef.header);
+                return (
+                  <th key={header.id} scope="col" className={numeric.includes(header.id) ? styles['n'] : ''} aria-sort={sorted === false ? 'none' : sorted === 'asc' ? 'ascending' : 'descending'}>
+                    {header.column.getCanSort() ? (
+                      <button type="button" className={styles['sort']} title={t('view.shopping.sortBy', { column: name })} onClick={() => header.column.toggleSorting()}>
+                        {name}{sorted === 'asc' ? ' ↑' : sorted === 'desc' ? ' ↓' : ''}
+                      </button>
+                    ) : name}
+                  </th>
+                );
+              })}
+            </tr>
+          ))}
+        </thead>
+        <tbody>
+          {table.getRowModel().rows.map((row) => (
+            <tr key={row.id}>
+              {row.getAllCells().map((cell) => <td key={cell.id} className={numeric.includes(cell.column.id) ? styles['n'] : ''}><table.FlexRender cell={cell} /></td>)}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
+  );
+}
