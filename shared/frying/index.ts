@@ -2,3 +2,5 @@
 export * from './types';
 export * from './exact';
 export * from './rules';
+export { planFrying } from './plan';
+export { fryingNeeds, fryingOilOrigin } from './needs';

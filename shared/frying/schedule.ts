@@ -1,0 +1,90 @@
+import type { Event, Frying } from '../event';
+import { minutes } from '../measure';
+import type { DishPlan, MenuPlan } from '../menu';
+import type { Message } from '../words';
+import { dishParts, solveParts, type DishPart } from './dish-parts';
+import { portionMinutes } from './exact';
+import { assignPans, take, type FryLine } from './lines';
+import { shortagesOf } from './shortage';
+import type { Batch, ServedPlan, Shortage } from './types';
+import { mainWave } from './waves';
+
+/** A dish as scheduled: what it took, what it left. */
+export interface DishSchedule {
+  readonly dish: DishPlan;
+  readonly frying: Frying;
+  readonly parts: readonly DishPart[];
+  readonly served: ServedPlan;
+  readonly shortages: readonly Shortage[];
+  readonly problem: Message | null;
+}
+/** All batches, numbered in order of put-in (bowls not yet given), and the dishes. */
+export interface Schedule {
+  readonly batches: readonly Batch[];
+  readonly dishes: readonly DishSchedule[];
+}
+type Placed = Omit<Batch, 'number' | 'pan'> & { readonly line: FryLine };
+
+/** Fried dishes of the menu: clean ones before those that leave crumbs in the oil, then in the order of the menu. */
+const friedDishes = (menu: MenuPlan): { dish: DishPlan; frying: Frying }[] =>
+  menu.dishes.flatMap((dish) => (dish.recipe.frying === undefined ? [] : [{ dish, frying: dish.recipe.frying }]))
+    .sort((a, b) => Number(a.frying.crumbly) - Number(b.frying.crumbly));
+
+/** Places every fried dish, one after another; a later dish finds the pans of the earlier ones busy. */
+export function scheduleFrying(event: Event, menu: MenuPlan, lines: readonly FryLine[]): Schedule {
+  const placed: Placed[] = [];
+  const dishes = friedDishes(menu).map(({ dish, frying }): DishSchedule => {
+    const parts = dishParts(event, dish, frying, lines);
+    const wanted = portionMinutes(dish.demand.values.map((n) => Math.max(0, Math.round(n))), dish.demand.fromMinute);
+    if (parts.length === 0) {
+      return { dish, frying, parts, served: servedPlan(dish, wanted), shortages: shortagesOf(event, dish, frying, [], wanted, wanted), problem: whyNot(event, dish, wanted.length) };
+    }
+    const solutions = solveParts(event, frying, parts, wanted);
+    const unmet = solutions.flatMap((s) => s.unmet);
+    const shortages = shortagesOf(event, dish, frying, parts, wanted, unmet);
+    solutions.forEach((solution, at) => {
+      const part = parts[at];
+      if (part === undefined) return;
+      for (const b of solution.batches) {
+        const eaten = solution.served.slice(b.first, b.end);
+        placed.push(batchOf(event, dish, frying, part, b.dropAt, eaten));
+      }
+      for (const b of solution.batches) take(part.line, b.dropAt, b.dropAt + part.load.plan.cycleMinutes.value);
+    });
+    return { dish, frying, parts, served: servedPlan(dish, unmet), shortages, problem: null };
+  });
+  return { batches: number(placed, lines), dishes };
+}
+
+function batchOf(event: Event, dish: DishPlan, frying: Frying, part: DishPart, dropAt: number, eaten: readonly number[]): Placed {
+  const liftAt = dropAt + part.load.plan.fryMinutes;
+  return {
+    line: part.line, station: part.line.station.id, dish: dish.id, bowls: [], dropAt: minutes(dropAt), liftAt: minutes(liftAt),
+    panFreeAt: minutes(dropAt + part.load.plan.cycleMinutes.value), eatBy: minutes(liftAt + Math.floor(frying.holdMinutes)), pieces: eaten.length,
+    wave: mainWave(event.guests.waves, eaten), eatenFrom: minutes(eaten[0] ?? liftAt), eatenTo: minutes(eaten.at(-1) ?? liftAt),
+  };
+}
+
+function number(placed: readonly Placed[], lines: readonly FryLine[]): Batch[] {
+  const withPans = lines.flatMap((line) => {
+    const mine = placed.filter((p) => p.line === line);
+    const pans = assignPans(line, mine.map((p) => ({ from: p.dropAt, to: p.panFreeAt })));
+    return mine.map(({ line: _, ...batch }, i) => ({ ...batch, pan: pans[i] ?? '' }));
+  });
+  return withPans.sort((a, b) => a.dropAt - b.dropAt || (a.pan < b.pan ? -1 : 1)).map((batch, i) => ({ ...batch, number: i + 1 }));
+}
+
+function servedPlan(dish: DishPlan, unmetMinutes: readonly number[]): ServedPlan {
+  const unmet = dish.demand.values.map(() => 0);
+  for (const minute of unmetMinutes) {
+    const at = minute - dish.demand.fromMinute;
+    unmet[at] = (unmet[at] ?? 0) + 1;
+  }
+  return { dish: dish.id, fromMinute: dish.demand.fromMinute, unmet, portions: dish.demand.values.map((n, i) => n - (unmet[i] ?? 0)) };
+}
+
+function whyNot(event: Event, dish: DishPlan, wanted: number): Message | null {
+  if (wanted === 0) return null;
+  const named = event.kitchen.stations.some((s) => s.dishes.includes(dish.id));
+  return named ? { id: 'frying.problem.noHeat', params: { dish: dish.name } } : { id: 'frying.problem.noStation', params: { dish: dish.name } };
+}
