@@ -105,7 +105,7 @@ describe('history', () => {
   it('keeps at most so many steps', () => {
     let history = startHistory(event);
     for (let n = 0; n < longestHistory + 20; n++) {
-      const { event: after, name } = done(setHeadcount(history.present, { adults: n }));
+      const { event: after, name } = done(setHeadcount(history.present, n, 0));
       history = record(history, after, name);
     }
     expect(history.past.length).toBe(longestHistory);

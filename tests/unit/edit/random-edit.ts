@@ -13,7 +13,7 @@ const pick = (list: readonly { readonly id: string }[], n: number): string => li
 export const randomEdit: fc.Arbitrary<RandomEdit> = fc.tuple(fc.nat(29), fc.nat(50), fc.integer({ min: -400, max: 2000 }), fc.string({ maxLength: 8 })).map(([kind, n, value, text]): RandomEdit => (event) => {
   const { guests, menu, kitchen, people, recipes } = event;
   switch (kind) {
-    case 0: return setHeadcount(event, { adults: value, children: n });
+    case 0: return setHeadcount(event, value, n);
     case 1: return changeWave(event, pick(guests.waves, n), { from: value });
     case 2: return changeWave(event, pick(guests.waves, n), { counts: { adult: value, age4to6: n } });
     case 3: return moveWave(event, pick(guests.waves, n), value);
