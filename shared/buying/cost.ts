@@ -22,6 +22,3 @@ export function inLarder(event: Event, id: string, row: Ingredient | undefined, 
   // Down at the ninth decimal: the larder never covers more than it holds.
   return { amount: amount.round(9, Big.roundDown), unit };
 }
-
-/** Money as a decimal string with two places, half a cent up. */
-export const moneyText = (value: Big): string => value.round(2, Big.roundHalfUp).toFixed(2);

@@ -15,12 +15,6 @@ function commonStep(sizes: readonly Big[]): Big {
   return sizes.reduce((step, size) => divisor(step, size), zero);
 }
 
-interface Choice {
-  readonly counts: readonly number[];
-  readonly total: number;
-  readonly packs: number;
-}
-
 /** Fewest packs of each exact number of steps from 0 to `top`: the count and the size added last; infinity where no packs make it. */
 function fewest(steps: readonly number[], top: number): { readonly packs: readonly number[]; readonly last: readonly number[] } {
   const packs = [0];
@@ -41,7 +35,7 @@ function fewest(steps: readonly number[], top: number): { readonly packs: readon
  * Least waste, then fewest packs, exact. In a best choice fewer than L packs are smaller than the largest (L its steps): any L of them have some
  * that add up to a multiple of L, for which largest packs do with no more pieces. So only the lowest L² steps need the table.
  */
-function exactChoice(steps: readonly number[], needed: number): Choice {
+function exactCounts(steps: readonly number[], needed: number): number[] {
   const largest = Math.max(...steps);
   const big = steps.indexOf(largest);
   const spare = largest * Math.max(...steps.filter((s) => s < largest), 1);
@@ -58,7 +52,7 @@ function exactChoice(steps: readonly number[], needed: number): Choice {
     counts[by] = (counts[by] ?? 0) + 1;
     left -= steps[by] ?? left;
   }
-  return { counts, total: total + whole * largest, packs: counts.reduce((a, b) => a + b, 0) };
+  return counts;
 }
 
 /** For sizes without a common step: the best of one size filled up with one other. */
@@ -81,16 +75,27 @@ function bestPair(sizes: readonly Big[], needed: Big): PackCount[] {
   return best?.counts ?? [];
 }
 
-/**
- * Packs that cover `needed` with the least left over, and of those the fewest; largest first. Nothing for a need of zero.
- * @param sizes pack sizes above 0, all in the unit of `needed`.
- */
-export function choosePacks(sizes: readonly Big[], needed: Big): PackCount[] {
-  const usable = sizes.filter((s) => s.gt(0)).toSorted((a, b) => b.cmp(a));
-  if (needed.lte(0) || usable.length === 0) return [];
-  const step = commonStep(usable);
-  const steps = usable.map((s) => Number(s.div(step).round(0).toString()));
-  if (Math.max(...steps) > mostSteps) return bestPair(usable, needed);
-  const { counts } = exactChoice(steps, Number(needed.div(step).round(0, Big.roundUp).toString()));
-  return usable.flatMap((size, i) => ((counts[i] ?? 0) > 0 ? [{ count: counts[i] ?? 0, size }] : []));
+/** Pack sizes ready to choose from. */
+export interface Sizes {
+  /** Above 0, largest first. */
+  readonly sizes: readonly Big[];
+  /** Largest amount that goes into every size, and the sizes counted in it. */
+  readonly step: Big;
+  readonly steps: readonly number[];
+}
+
+/** Readies pack sizes; sizes of zero are left out. Null when none is left. */
+export function readySizes(all: readonly Big[]): Sizes | null {
+  const sizes = all.filter((s) => s.gt(0)).toSorted((a, b) => b.cmp(a));
+  if (sizes.length === 0) return null;
+  const step = commonStep(sizes);
+  return { sizes, step, steps: sizes.map((s) => Number(s.div(step).round(0).toString())) };
+}
+
+/** Packs that cover `needed` (in the unit of the sizes) with the least left over, and of those the fewest; largest first. Nothing for a need of zero. */
+export function choosePacks({ sizes, step, steps }: Sizes, needed: Big): PackCount[] {
+  if (needed.lte(0)) return [];
+  if (Math.max(...steps) > mostSteps) return bestPair(sizes, needed);
+  const counts = exactCounts(steps, Number(needed.div(step).round(0, Big.roundUp).toString()));
+  return sizes.flatMap((size, i) => ((counts[i] ?? 0) > 0 ? [{ count: counts[i] ?? 0, size }] : []));
 }

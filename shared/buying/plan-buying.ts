@@ -1,30 +1,22 @@
 import { Big } from 'big.js';
 import type { Event } from '../event';
 import type { Term } from '../figure';
-import { convertFood, isUnitId, type Amount } from '../measure';
+import { addMoney, moneyText, type Amount } from '../measure';
 import { sections } from '../reference';
-import { costOf, inLarder, moneyText } from './cost';
+import { costOf, inLarder } from './cost';
 import { looseAmount } from './loose';
 import { needFigure } from './need-figure';
 import { choosePacks } from './packs';
+import { shelfOf } from './shelf';
 import { purchases, type Purchase } from './purchase';
 import type { BuyingPlan, Need, ShoppingLine } from './types';
 
 const otherSection = 'other';
 
-/** Pack sizes of a food in the unit of the list, rounded down at the ninth decimal so that a pack never counts for more than it holds. */
-function packSizes(event: Event, { row, unit, sold }: Purchase): Big[] {
-  if (row === undefined || !sold) return [];
-  return row.packs[event.preferences.units].flatMap((p) => {
-    const size = isUnitId(p.unit) ? convertFood({ amount: new Big(p.amount), unit: p.unit }, unit, row) : null;
-    return size === null ? [] : [size.amount.round(9, Big.roundDown)];
-  });
-}
-
 function packsFor(event: Event, purchase: Purchase, missing: Big): { readonly count: number; readonly size: Amount }[] {
   const { unit } = purchase;
-  const sizes = packSizes(event, purchase);
-  if (sizes.length > 0) return choosePacks(sizes, missing).map(({ count, size }) => ({ count, size: { amount: size, unit } }));
+  const shelf = purchase.sold && purchase.row !== undefined ? shelfOf(purchase.row, event.preferences.units, unit) : null;
+  if (shelf !== null) return choosePacks(shelf, missing).map(({ count, size }) => ({ count, size: { amount: size, unit } }));
   const size = looseAmount({ amount: missing, unit });
   return size.amount.gt(0) ? [{ count: 1, size }] : [];
 }
@@ -87,7 +79,7 @@ export function planBuying(event: Event, needs: readonly Need[]): BuyingPlan {
     .map((purchase) => lineOf(event, purchase, nameOf))
     .toSorted((a, b) => place(a) - place(b) || (a.name < b.name ? -1 : a.name > b.name ? 1 : 0));
   const priced = lines.filter((l) => l.cost !== undefined);
-  const cost = priced.length === 0 ? null : moneyText(priced.reduce((sum, l) => sum.plus(l.cost ?? 0), new Big(0)));
+  const cost = priced.length === 0 ? null : addMoney(...priced.map((l) => l.cost ?? '0'));
   const used = new Set(lines.map((l) => l.section));
   return { lines, sections: order.filter((s) => used.has(s)), cost, unknown: unknownOf(all) };
 }

@@ -6,3 +6,5 @@ export * from './clock';
 export * from './series';
 export * from './density';
 export * from './kitchen';
+export * from './parse';
+export * from './money';
