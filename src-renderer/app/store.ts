@@ -1,9 +1,8 @@
 import { formatsFor, type Event } from '../../shared/event';
 import { plan as planOf, type Plan } from '../../shared/plan';
-import { changes as changesOf, type Change } from '../../shared/changes';
+import { changesOf, type Change } from './changes-of';
 import type { Formats, Message } from '../../shared/words';
-import type { EditResult } from './edit-result';
-import { addStep, noHistory, stepBack, stepForward, type History } from './history';
+import { closeGroup, record, redo, redoName, startHistory, undo, undoName, type EditResult, type History } from '../../shared/edit';
 
 /** Where the document lies on disk, as last read or written. */
 export interface FilePlace {
@@ -31,7 +30,7 @@ export interface DocumentState {
 type Listener = () => void;
 
 let state: DocumentState | null = null;
-let history: History = noHistory;
+let history: History | null = null;
 let savedEvent: Event | null = null;
 const listeners = new Set<Listener>();
 
@@ -61,8 +60,8 @@ function moveTo(event: Event, changes: { readonly cause: Message; readonly befor
     event,
     formats,
     changes: changes === null ? null : { ...changes, list: next.notUpdated ? [] : changesOf(changes.before, next.plan) },
-    undoName: history.past.at(-1)?.name ?? null,
-    redoName: history.future[0]?.name ?? null,
+    undoName: history === null ? null : undoName(history),
+    redoName: history === null ? null : redoName(history),
     unsaved: event !== savedEvent,
   });
 }
@@ -77,7 +76,7 @@ export const documentStore = {
 
   /** Shows an event as freshly opened. `unsaved`: it exists nowhere on disk yet. */
   open(event: Event, file: FilePlace, options: { readonly unsaved?: boolean; readonly readOnly?: boolean } = {}): void {
-    history = noHistory;
+    history = startHistory(event);
     savedEvent = options.unsaved === true ? null : event;
     const formats = formatsFor(event.preferences, event.day);
     set({
@@ -87,7 +86,7 @@ export const documentStore = {
   },
 
   close(): void {
-    history = noHistory;
+    history = null;
     savedEvent = null;
     set(null);
   },
@@ -97,29 +96,41 @@ export const documentStore = {
    * @returns the problem to show beside the field, or null when the edit was taken.
    */
   edit(result: EditResult, merge: string | null = null): Message | null {
-    if (state === null || state.readOnly) return null;
-    if (!result.ok) return result.problem;
+    if (state === null || history === null || state.readOnly) return null;
+    if ('problem' in result) return result.problem;
     if (result.event === state.event) return null;
-    const merged = merge !== null && state.changes?.merge === merge;
+    const merged = merge !== null && history.openGroup === merge && state.changes?.merge === merge;
     const before = merged && state.changes !== null ? state.changes.before : state.plan;
-    history = addStep(history, { before: state.event, after: result.event, name: result.name, merge });
+    history = record(history, result.event, result.name, merge);
     moveTo(result.event, { cause: result.name, before, merge });
     return null;
   },
 
+  /** The event that a step of this group starts from: before the group's first edit while the group is open, else the present one. @throws Error when nothing is open. */
+  base(merge: string): Event {
+    if (history === null) throw new Error('no event is open');
+    const last = history.past.at(-1);
+    return last !== undefined && history.openGroup === merge && last.group === merge ? last.before : history.present;
+  },
+
+  /** A drag has ended: the next one is a step of its own. */
+  closeGroup(): void {
+    if (history !== null) history = closeGroup(history);
+  },
+
   undo(): void {
-    const back = stepBack(history);
-    if (back === null || state === null) return;
-    history = back.history;
-    moveTo(back.event, null);
+    if (state === null || history === null || undoName(history) === null) return;
+    history = undo(history);
+    moveTo(history.present, null);
   },
 
   redo(): void {
-    const on = stepForward(history);
-    if (on === null || state === null) return;
+    if (state === null || history === null) return;
+    const cause = redoName(history);
+    if (cause === null) return;
     const before = state.plan;
-    history = on.history;
-    moveTo(on.event, { cause: on.step.name, before, merge: null });
+    history = redo(history);
+    moveTo(history.present, { cause, before, merge: null });
   },
 
   /** Closes the change strip. */

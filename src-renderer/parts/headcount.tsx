@@ -23,14 +23,14 @@ export function Headcount({ label, value, was, onChange }: HeadcountProps) {
   const end = useRef(endFor(value));
   const stroke = useRef(0);
   if (value > end.current) end.current = endFor(value);
-  const onFrame = useFrame((next: number) => { onChange(next, `headcount-${label}-${stroke.current}`); });
+  const onFrame = useFrame((next: { readonly value: number; readonly merge: string }) => { onChange(next.value, next.merge); });
   return (
     <div className={styles['headcount']} data-changed={was !== undefined}>
       <NumberField label={label} value={value} min={0} max={20000} buttons onCommit={(next) => onChange(next, null)} />
       {was !== undefined && <span className={styles['was']}><span aria-hidden="true">Δ </span><s><span className="unseen">{t('part.was')} </span>{was}</s></span>}
       <Slider
         className={styles['slider'] ?? ''} aria-label={t('part.slider', { label })} value={value} minValue={0} maxValue={end.current}
-        onChange={(next) => onFrame(Number(next))} onChangeEnd={() => { stroke.current += 1; }}
+        onChange={(next) => onFrame({ value: Number(next), merge: `headcount-${label}-${stroke.current}` })} onChangeEnd={() => { stroke.current += 1; }}
       >
         <SliderTrack className={styles['track'] ?? ''}>
           {({ state }) => (

@@ -1,5 +1,64 @@
-import type { Entry } from '../formats';
+import type { Entry, Formats } from '../formats';
 
-/** Words of the subject `board`. */
+/** Words of the clock board and of the views Guests, Menu and Kitchen. */
 export const boardWords = {
+  'lane.guests': 'Guests',
+  'lane.frying': 'Frying',
+  'lane.drinks': 'Drinks',
+  'lane.meal': 'Meal',
+  'lane.hands': 'Hands',
+
+  'board.headline': 'Headcount and what follows from it',
+  'board.beside': 'What needs a look, and the next jobs',
+  'board.adults': 'Adults',
+  'board.children': 'Children',
+  'board.adultsAndChildren': (p: { adults: number; children: number }, f: Formats) => `${f.number(p.adults)} ${f.plural(p.adults, 'adult', 'adults')} and ${f.number(p.children)} ${f.plural(p.children, 'child', 'children')}`,
+  'board.mostAtOnce': 'Most people at once',
+  'board.hereAt': (p: { at: number }, f: Formats) => `here at ${f.clock(p.at)}, the most at once`,
+  'board.pieces': 'Pieces to fry',
+  'board.piecesIn': 'fried, in',
+  'board.batches': 'Batches',
+  'board.batter': 'Batter',
+  'board.batterIn': 'batter, in',
+  'board.bowls': 'Bowls of batter',
+  'board.rounds': (p: { drink: string }) => `${p.drink}: rounds`,
+  'board.drinkIn': (p: { drink: string }) => `${p.drink}, in`,
+
+  'board.peopleHere': 'people here',
+  'board.bandNote': '8 days of 10 lie in the band',
+  'board.inThePan': (p: { n: number }, f: Formats) => `${f.number(p.n)} in the pan at once`,
+  'board.heat': 'heat',
+  'board.bowl': (p: { n: number }, f: Formats) => `bowl ${f.number(p.n)}`,
+  'board.fill': (p: { litres: number }, f: Formats) => `${f.number(p.litres, 1)} L`,
+  'board.earlier': (p: { n: number }, f: Formats) => `${f.number(p.n)} ${f.plural(p.n, 'job', 'jobs')} before,`,
+  'board.from': (p: { at: number }, f: Formats) => `from ${f.clock(p.at)}`,
+
+  'board.waveBlock': (p: { name: string; people: string; from: number; to: number }, f: Formats) => `${p.name}: ${p.people}, arriving ${f.clock(p.from)} to ${f.clock(p.to)}`,
+  'board.waveBlockKind': 'wave',
+  'board.waveKeys': 'Arrow keys left and right move the wave by 5 minutes; with Shift they move its last arrivals, with Ctrl its first.',
+  'board.shortFrom': (p: { from: number; to: number; n: number }, f: Formats) => `${f.clock(p.from)} to ${f.clock(p.to)}: ${f.number(p.n)} too few`,
+  'board.short': (p: { dish: string; from: number; to: number; n: number }, f: Formats) => `${p.dish}: ${f.number(p.n)} too few from ${f.clock(p.from)} to ${f.clock(p.to)}`,
+  'board.heatTitle': (p: { pan: string; from: number; to: number }, f: Formats) => `${p.pan}: oil heats from ${f.clock(p.from)} to ${f.clock(p.to)}`,
+  'board.batchTitle': (p: { number: number; pieces: number; drop: number; lift: number; eatBy: number }, f: Formats) => `Batch ${f.number(p.number)}: ${f.number(p.pieces)} pieces, put in ${f.clock(p.drop)}, lift out ${f.clock(p.lift)}, eat by ${f.clock(p.eatBy)}`,
+  'board.bowlTitle': (p: { n: number; ready: number; useBy: number; kg: number }, f: Formats) => `Bowl ${f.number(p.n)}: ready ${f.clock(p.ready)}, use by ${f.clock(p.useBy)}, ${f.figure(p.kg, 'kg')}`,
+  'board.dispenserTitle': (p: { name: string; drink: string; litres: number }, f: Formats) => `${p.name}: ${p.drink}, holds ${f.figure(p.litres, 'L')}`,
+  'board.fillTitle': (p: { at: number; litres: number; round: number }, f: Formats) => `Fill at ${f.clock(p.at)} with ${f.figure(p.litres, 'L')} from round ${f.number(p.round)}`,
+  'board.taskTitle': (p: { name: string; from: number; to: number }, f: Formats) => `${p.name}, ${f.clock(p.from)} to ${f.clock(p.to)}`,
+
+  'board.guestsSummary': (p: { most: number; at: number; waves: number }, f: Formats) => `People here through the day, ${f.number(p.most)} at most at ${f.clock(p.at)}, in ${f.number(p.waves)} ${f.plural(p.waves, 'wave', 'waves')}`,
+  'board.fryingSummary': (p: { batches: number; bowls: number }, f: Formats) => `${f.number(p.batches)} ${f.plural(p.batches, 'batch', 'batches')} from ${f.number(p.bowls)} ${f.plural(p.bowls, 'bowl', 'bowls')} of batter; the view Frying lists them`,
+  'board.drinksSummary': (p: { rounds: number; fills: number }, f: Formats) => `${f.number(p.rounds)} ${f.plural(p.rounds, 'brew round', 'brew rounds')} and ${f.number(p.fills)} ${f.plural(p.fills, 'fill', 'fills')}; the view Drinks lists them`,
+  'board.mealSummary': (p: { n: number }, f: Formats) => `${f.number(p.n)} ${f.plural(p.n, 'job', 'jobs')} of the meal; the view Day lists them`,
+  'board.handsSummary': (p: { people: number; jobs: number }, f: Formats) => `${f.number(p.jobs)} ${f.plural(p.jobs, 'job', 'jobs')} of ${f.number(p.people)} ${f.plural(p.people, 'helper', 'helpers')}; the view Day lists them`,
+
+  'board.needsALook': 'Needs a look',
+  'board.allWell': 'Nothing at the moment.',
+  'board.stop': 'Stop',
+  'board.watch': 'Watch',
+  'board.cautions': (p: { n: number }, f: Formats) => `${f.number(p.n)} ${f.plural(p.n, 'thing', 'things')} to keep an eye on`,
+  'board.firstJobs': 'First jobs',
+  'board.nextJobs': 'Next',
+  'board.waves': 'Waves',
+  'board.firstArrive': 'First arrive',
+  'board.lastArrive': 'Last arrive',
 } as const satisfies Record<string, Entry>;

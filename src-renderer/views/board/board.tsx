@@ -1,4 +1,65 @@
-/** The view Board. */
+import { useMemo, useRef, useState, type CSSProperties } from 'react';
+import { useDocument } from '../../app/document';
+import { useNow } from '../../app/now';
+import { useSpeaker } from '../../app/speak';
+import { useWorking } from '../../app/working';
+import { ClockAxis } from '../../parts/clock-axis';
+import { ClockLines } from '../../parts/clock-lines';
+import { TimeScaleContext, timeScale } from '../../parts/time-scale';
+import { useWidth } from '../../parts/width';
+import { DrinksLane } from './drinks-lane';
+import { FryingLane } from './frying-lane';
+import { GuestsLane } from './guests-lane';
+import { Headline } from './headline';
+import { Look } from './look';
+import { NextJobs } from './next-jobs';
+import { useDaySpan } from './span';
+import { HandsLane, MealLane } from './task-lanes';
+import { WaveFields } from './wave-fields';
+import styles from './board.module.css';
+
+const laneHead = 150;
+const rightRoom = 24;
+const headWidth: CSSProperties = { ['--lane-head' as string]: `${laneHead}px` };
+
+/** The clock board: headcount on top, five lanes on one clock, what needs a look beside it. */
 export function Board() {
-  return null;
+  const t = useSpeaker();
+  const { plan, event } = useDocument();
+  const [dragging, setDragging] = useState(false);
+  const now = useNow(event.day);
+  const scroll = useRef<HTMLDivElement>(null);
+  const lanes = useRef<HTMLDivElement>(null);
+  const width = useWidth(scroll, 900);
+  const span = useDaySpan(plan, dragging);
+  const scale = useMemo(() => timeScale(span.from, span.to, width - laneHead - rightRoom), [span, width]);
+  const covered = useWorking() !== null;
+  return (
+    <div className={styles['board']}>
+      <Headline />
+      <div className={styles['body']}>
+        <div className={styles['scroll']} ref={scroll}>
+          <div className={styles['lanes']} ref={lanes} style={{ ...headWidth, width: scale.width + laneHead + rightRoom }}>
+            <TimeScaleContext value={scale}>
+              <div className={styles['axisRow']}><ClockAxis /></div>
+              <ClockLines lanes={lanes} now={now} left={laneHead} />
+              <p id="wave-keys" hidden>{t('board.waveKeys')}</p>
+              <GuestsLane onDrag={setDragging} />
+              <FryingLane />
+              <DrinksLane />
+              <MealLane />
+              <HandsLane />
+            </TimeScaleContext>
+          </div>
+          <WaveFields />
+        </div>
+        {!covered && (
+          <aside className={styles['aside']} aria-label={t('board.beside')}>
+            <Look />
+            <NextJobs now={now} />
+          </aside>
+        )}
+      </div>
+    </div>
+  );
 }

@@ -1,0 +1,36 @@
+import { useMemo, useRef, type ReactNode } from 'react';
+import { ClockAxis, HourLines } from './clock-axis';
+import { TimeScaleContext, timeScale, type TimeScale } from './time-scale';
+import { useWidth } from './width';
+import styles from './clock-picture.module.css';
+
+interface ClockPictureProps {
+  readonly from: number;
+  readonly to: number;
+  readonly height: number;
+  /** What the drawing says, for those who do not see it. */
+  readonly label: string;
+  /** Room for the names of the other axis at the left and right, in pixels. */
+  readonly gutter?: number;
+  readonly children: (scale: TimeScale) => ReactNode;
+}
+
+/** A drawing under a clock of its own, as wide as there is room. */
+export function ClockPicture({ from, to, height, label, gutter = 64, children }: ClockPictureProps) {
+  const box = useRef<HTMLDivElement>(null);
+  const width = useWidth(box, 900);
+  const scale = useMemo(() => timeScale(from, to, Math.max(240, width - 2 * gutter)), [from, to, width, gutter]);
+  return (
+    <div ref={box} className={styles['picture']}>
+      <TimeScaleContext value={scale}>
+        <div style={{ paddingLeft: gutter, width: scale.width + 2 * gutter }}>
+          <ClockAxis />
+          <svg width={scale.width} height={height} role="img" aria-label={label} className={styles['drawing']}>
+            <HourLines height={height} />
+            {children(scale)}
+          </svg>
+        </div>
+      </TimeScaleContext>
+    </div>
+  );
+}

@@ -1,0 +1,31 @@
+import { useRef } from 'react';
+import type { Plan } from '../../../shared/plan';
+
+/** The stretch of the day the board shows, whole hours: from the first heating, brewing or cooking of the morning to the last guest leaving. */
+export function daySpan(plan: Plan): { readonly from: number; readonly to: number } {
+  const { event } = plan;
+  const { presence } = plan.guests;
+  const earliest = event.opensAt - 240;
+  const latest = event.closesAt + 180;
+  const near = (at: number): boolean => at >= earliest && at <= latest;
+  const starts = [
+    event.opensAt - 60,
+    ...plan.guests.waves.map((w) => w.from),
+    ...plan.frying.sessions.map((s) => s.heatOnAt),
+    ...plan.drinks.rounds.map((r) => r.startAt),
+    ...plan.day.tasks.filter((task) => task.kind === 'step' || task.kind === 'setUp').map((task) => task.start),
+  ].filter(near);
+  const lastPresent = presence.fromMinute + presence.p90.findLastIndex((n) => n > 0.5);
+  const ends = [event.closesAt + 30, lastPresent, ...plan.frying.sessions.map((s) => s.heatOffAt), ...plan.day.tasks.map((task) => task.end)].filter(near);
+  return { from: Math.floor(Math.min(...starts) / 60) * 60, to: Math.ceil(Math.max(...ends) / 60) * 60 };
+}
+
+/** The span, held still while something is dragged so that the ground does not move under the pointer. */
+export function useDaySpan(plan: Plan, hold: boolean): { readonly from: number; readonly to: number } {
+  const held = useRef<{ readonly from: number; readonly to: number } | null>(null);
+  const fresh = daySpan(plan);
+  if (!hold || held.current === null) {
+    if (held.current === null || held.current.from !== fresh.from || held.current.to !== fresh.to) held.current = fresh;
+  }
+  return held.current;
+}

@@ -1,0 +1,84 @@
+import type { Task } from '../../../shared/timeline';
+import { useDocument } from '../../app/document';
+import { useSpeaker } from '../../app/speak';
+import { Lane } from '../../parts/lane';
+import { useTimeScale, type TimeScale } from '../../parts/time-scale';
+import { fitted, rowsOf } from './rows';
+import styles from './board.module.css';
+
+const rowHeight = 34;
+const barHeight = 26;
+
+const shown = (scale: TimeScale) => (task: Task): boolean => task.end > scale.from && task.start < scale.to;
+
+function Bar({ task, y, height, kind, critical }: { readonly task: Task; readonly y: number; readonly height: number; readonly kind: 'meal' | 'hands'; readonly critical: boolean }) {
+  const t = useSpeaker();
+  const scale = useTimeScale();
+  const x = Math.max(0, scale.x(task.start));
+  const width = Math.max(4, Math.min(scale.width, scale.x(task.end)) - x);
+  const name = t.message(task.name);
+  const label = height >= 22 ? fitted(name, width - 8) : '';
+  return (
+    <g data-task={task.id}>
+      <title>{t('board.taskTitle', { name, from: task.start, to: task.end })}</title>
+      <rect x={x} y={y} width={width} height={height} className={`${styles[kind]} ${critical ? styles['critical'] : ''}`} />
+      {label !== '' && <text x={x + 5} y={y + 18}>{label}</text>}
+    </g>
+  );
+}
+
+/** The jobs of the dishes that are neither fried nor drunk. */
+export function MealLane() {
+  const t = useSpeaker();
+  const { plan } = useDocument();
+  const scale = useTimeScale();
+  const meal = new Set(plan.menu.dishes.filter((d) => d.recipe.brewing === undefined && d.role !== 'friedSnack' && d.role !== 'friedSide').map((d) => d.id));
+  const tasks = plan.day.tasks.filter((task) => task.dish !== undefined && meal.has(task.dish));
+  if (tasks.length === 0) return null;
+  const here = tasks.filter(shown(scale));
+  const earlier = tasks.filter((task) => task.end <= scale.from);
+  const rows = rowsOf(here.map((task) => ({ start: task.start, end: task.end, task })));
+  const count = Math.max(1, ...rows.map((r) => r.row + 1));
+  const critical = new Set(plan.day.critical);
+  const first = earlier[0];
+  return (
+    <Lane
+      kind="meal" title={t('lane.meal')} height={Math.max(count * rowHeight, 48)}
+      notes={first === undefined ? [] : [t('board.earlier', { n: earlier.length }), t('board.from', { at: first.start })]}
+      summary={t('board.mealSummary', { n: tasks.length })}
+    >
+      {rows.map(({ item: { task }, row }) => <Bar key={task.id} task={task} y={row * rowHeight + 2} height={barHeight} kind="meal" critical={critical.has(task.id)} />)}
+    </Lane>
+  );
+}
+
+/** A row for every helper. Work that takes only a part of their attention is drawn low. */
+export function HandsLane() {
+  const t = useSpeaker();
+  const { plan } = useDocument();
+  const scale = useTimeScale();
+  const { people } = plan.event;
+  const critical = new Set(plan.day.critical);
+  const top = 26;
+  return (
+    <Lane
+      kind="hands" title={t('lane.hands')} height={Math.max(48, top + people.length * rowHeight)}
+      rows={people.map((p, i) => ({ name: p.name, y: top + i * rowHeight + barHeight / 2 }))}
+      summary={t('board.handsSummary', { people: people.length, jobs: plan.day.tasks.filter((task) => task.who.length > 0).length })}
+    >
+      {people.map((person, i) => {
+        const y = top + i * rowHeight;
+        const tasks = plan.day.tasks.filter((task) => task.who.includes(person.id) && task.attention > 0).filter(shown(scale));
+        const busy = tasks.filter((task) => task.attention >= 0.75);
+        const light = tasks.filter((task) => task.attention < 0.75);
+        return (
+          <g key={person.id}>
+            <line x1={0} x2={scale.width} y1={y + rowHeight - 4} y2={y + rowHeight - 4} className={styles['rowLine']} />
+            {light.map((task) => <Bar key={task.id} task={task} y={y + barHeight - 7} height={7} kind="hands" critical={false} />)}
+            {busy.map((task) => <Bar key={task.id} task={task} y={y} height={barHeight} kind="hands" critical={critical.has(task.id)} />)}
+          </g>
+        );
+      })}
+    </Lane>
+  );
+}
