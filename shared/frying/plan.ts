@@ -1,7 +1,7 @@
 import type { Event } from '../event';
 import type { KitchenPlan } from '../kitchen';
 import type { MenuPlan } from '../menu';
-import { linesFor, planBowls } from './bowls-plan';
+import { planBowls } from './bowls-plan';
 import { fryLines } from './lines';
 import { oilPlans } from './oil';
 import { loadRemedy } from './remedy';
@@ -25,10 +25,6 @@ export function planFrying(event: Event, menu: MenuPlan, kitchen: KitchenPlan): 
     served: schedule.dishes.map((d) => d.served), shortages: schedule.dishes.flatMap((d) => d.shortages),
     sessions: oilSessions(event, batches, oil), oil, fillLitres, uptakeLitres, buyLitres: oilToBuy(event, fillLitres, uptakeLitres),
     batchCount: batchCount(batches), bowlCount: bowlCount(bowls), batterKg: batterKg(bowls), pieces: pieceCount(batches),
-    fried: schedule.dishes.map(({ dish }) => {
-      const pieces = batches.filter((b) => b.dish === dish.id).reduce((sum, b) => sum + b.pieces, 0);
-      return { dish: dish.id, pieces, lines: linesFor(dish, pieces) };
-    }),
     problems: schedule.dishes.flatMap((d) => (d.problem === null ? [] : [d.problem])),
   };
 }

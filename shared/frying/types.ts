@@ -116,8 +116,6 @@ export interface FryingPlan {
   readonly bowlCount: Figure;
   readonly batterKg: Figure;
   readonly pieces: Figure;
-  /** Pieces fried of each dish and the recipe lines they take, for the shopping list. */
-  readonly fried: readonly { readonly dish: string; readonly pieces: number; readonly lines: readonly ScaledLine[] }[];
   /** Fried dishes no station fries, with what to do. */
   readonly problems: readonly Message[];
 }
