@@ -6,17 +6,28 @@ const text = z.string().max(8_000_000);
 const none = z.object({}).default({});
 const done = z.object({ done: z.literal(true) });
 
+const settingFields = {
+  theme: z.enum(['day', 'night', 'system']),
+  units: z.enum(['metric', 'us']),
+  clock: z.enum(['24', '12']),
+  paper: z.enum(['a4', 'letter']).nullable(),
+  folder: z.string().nullable(),
+};
 /** Preferences that belong to this computer, not to an event. */
 export const settingsSchema = z.object({
-  theme: z.enum(['day', 'night', 'system']).default('system'),
-  units: z.enum(['metric', 'us']).default('metric'),
-  clock: z.enum(['24', '12']).default('24'),
-  paper: z.enum(['a4', 'letter']).nullable().default(null),
-  folder: z.string().nullable().default(null),
+  theme: settingFields.theme.default('system'),
+  units: settingFields.units.default('metric'),
+  clock: settingFields.clock.default('24'),
+  paper: settingFields.paper.default(null),
+  folder: settingFields.folder.default(null),
 });
+/** Fields to change; those not named stay. Without defaults, which would put every other field back. */
+const settingsChange = z.object(settingFields).partial();
+/** Preferences of this computer as they are kept. */
 export type Settings = z.infer<typeof settingsSchema>;
 
 const fileRef = z.object({ path, title: z.string(), day: z.string(), modified: z.number(), exists: z.boolean() });
+/** An event file in a list. `modified`: milliseconds; 0 when it is not there any more. */
 export type FileRef = z.infer<typeof fileRef>;
 
 /**
@@ -32,7 +43,7 @@ export const contract = {
   'app.setUnsaved': { input: z.object({ unsaved: z.boolean() }), output: done },
   'app.close': { input: none, output: done },
   'settings.get': { input: none, output: settingsSchema },
-  'settings.set': { input: settingsSchema.partial(), output: settingsSchema },
+  'settings.set': { input: settingsChange, output: settingsSchema },
   'events.recent': { input: none, output: z.array(fileRef) },
   'events.forget': { input: z.object({ path }), output: done },
   'events.demos': { input: none, output: z.array(z.object({ id: z.string(), title: z.string() })) },
@@ -58,6 +69,7 @@ export const contract = {
   'files.write': { input: z.object({ path, text }), output: z.object({ path }) },
 } as const satisfies Record<HostMethod, { input: z.ZodType; output: z.ZodType }>;
 
+/** Type of the contract. */
 export type Contract = typeof contract;
 /** What a call takes, as the face writes it. */
 export type CallInput<M extends HostMethod> = z.input<Contract[M]['input']>;

@@ -25,12 +25,12 @@ export function readOptions(args: readonly string[], kinds: Kinds): Given {
       flag: (name) => values[name] === true,
     };
   } catch (error) {
-    throw new BadInput(tell('command.options', { what: (error instanceof Error ? error.message : String(error)).split('\n')[0]?.replace(/\.$/, '') ?? '' }));
+    throw new BadInput(tell('command.options', { what: (error instanceof Error ? error.message : String(error)).split(/\.\s|\n/)[0]?.replace(/\.$/, '') ?? '' }));
   }
 }
 
 /** Most people of one kind that an option takes. */
-export const mostPeople = 5000;
+export const mostPeople = 20_000;
 
 /** A whole number of people, or undefined when the option is not given. @throws BadInput */
 export function peopleOption(given: Given, option: string): number | undefined {

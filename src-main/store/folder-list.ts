@@ -22,6 +22,6 @@ export async function listEvents(folder: string): Promise<FileRef[]> {
 /** A file name made from a title: no signs a disk refuses, never empty, never hidden. */
 export function fileNameOf(title: string): string {
   // eslint-disable-next-line no-control-regex -- control signs are exactly what is to go
-  const clean = title.normalize('NFC').replace(/[\\/:*?"<>|\u0000-\u001f]+/g, ' ').replace(/\s+/g, ' ').trim().replace(/^\.+|\.+$/g, '').slice(0, 120).trim();
+  const clean = title.normalize('NFC').replace(/[\\/:*?"<>|\u0000-\u001f]+/g, ' ').replace(/\s+/g, ' ').slice(0, 120).replace(/^[. ]+|[. ]+$/g, '');
   return clean === '' ? 'event' : clean;
 }

@@ -1,0 +1,161 @@
+import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import fc from 'fast-check';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { allCalls, makeHandle, today } from '../../../src-main/answer';
+import type { Handle, Shell } from '../../../src-main/answer';
+import { openStore } from '../../../src-main/store';
+import { contract, hostMethods } from '../../../shared/host';
+
+let folder: string;
+let handle: Handle;
+let shell: Shell;
+const onePage = '%PDF-1.4\n1 0 obj <</Type /Pages /Kids [2 0 R]>> endobj\n2 0 obj <</Type /Page /Parent 1 0 R>> endobj';
+
+const makeShell = (more: Partial<Shell> = {}): Shell => ({
+  kind: 'test', version: '1.2.3', openPath: null, dialogs: null,
+  ready: vi.fn<() => void>(), setUnsaved: vi.fn<(unsaved: boolean) => void>(), close: vi.fn<() => void>(),
+  pdf: () => Promise.resolve(Buffer.from(onePage)), paper: () => Promise.resolve(false), ...more,
+});
+async function start(more: Partial<Shell> = {}): Promise<void> {
+  shell = makeShell(more);
+  const store = await openStore({ data: join(folder, 'data'), events: join(folder, 'events'), demos: join(folder, 'demos') });
+  handle = makeHandle(allCalls(store, shell, () => new Date(2026, 11, 12, 18, 5)));
+}
+const value = async (method: string, input: unknown): Promise<unknown> => {
+  const answer = await handle(method, input);
+  if (!answer.ok) throw new Error(`${method}: ${answer.problem.code}: ${answer.problem.message}`);
+  return answer.value;
+};
+const code = async (method: string, input: unknown): Promise<string> => {
+  const answer = await handle(method, input);
+  return answer.ok ? 'ok' : answer.problem.code;
+};
+
+beforeEach(async () => {
+  folder = await mkdtemp(join(tmpdir(), 'brimful-answer-'));
+  await start();
+});
+afterEach(() => rm(folder, { recursive: true, force: true }));
+
+describe('the contract', () => {
+  it('has one entry for every method name and no other', () => {
+    expect(Object.keys(contract).sort()).toEqual([...hostMethods].sort());
+  });
+});
+
+describe('the one door', () => {
+  it.each(['nothing', '__proto__', 'constructor', 'toString', '', 7, null, undefined, {}])('knows no method %j', async (method) => {
+    const answer = await handle(method, {});
+    expect(answer).toMatchObject({ ok: false, problem: { code: 'unknown-method' } });
+  });
+
+  it('says at which field an input is wrong', async () => {
+    const answer = await handle('events.save', { path: 3, text: '', expect: null });
+    expect(answer).toMatchObject({ ok: false, problem: { code: 'bad-input' } });
+    expect(JSON.stringify(answer)).toContain('path');
+  });
+
+  it('never throws, whatever is posted', async () => {
+    await fc.assert(fc.asyncProperty(fc.constantFrom(...hostMethods.filter((m) => !m.startsWith('events.save') && m !== 'files.write' && m !== 'print.pdf')), fc.jsonValue(), async (method, input) => {
+      const answer = await handle(method, input);
+      expect(typeof answer.ok).toBe('boolean');
+    }), { numRuns: 150 });
+  });
+
+  it('tells a fault of the program without its insides', async () => {
+    await start({ pdf: () => Promise.reject(new TypeError('x is not a function')) });
+    const answer = await handle('print.pdf', { html: '', name: 'a', path: null });
+    expect(answer).toMatchObject({ ok: false, problem: { code: 'fault' } });
+    expect(JSON.stringify(answer)).not.toContain(' at ');
+  });
+});
+
+describe('calls about the program', () => {
+  it('tells who answers and what day it is', async () => {
+    expect(await value('app.info', {})).toEqual({
+      host: 'test', version: '1.2.3', dialogs: false, today: '2026-12-12', now: 18 * 60 + 5, openPath: null, folder: join(folder, 'events'),
+    });
+    expect(today(new Date(2026, 0, 3, 0, 0))).toEqual({ today: '2026-01-03', now: 0 });
+  });
+
+  it('passes ready, unsaved and close on', async () => {
+    await value('app.ready', undefined);
+    await value('app.setUnsaved', { unsaved: true });
+    await value('app.close', {});
+    expect(shell.ready).toHaveBeenCalledOnce();
+    expect(shell.setUnsaved).toHaveBeenCalledWith(true);
+    expect(shell.close).toHaveBeenCalledOnce();
+  });
+
+  it('changes only the settings it was given', async () => {
+    await value('settings.set', { units: 'us' });
+    expect(await value('settings.set', { theme: 'night' })).toMatchObject({ units: 'us', theme: 'night', clock: '24' });
+    expect(await code('settings.set', { theme: 'purple' })).toBe('bad-input');
+  });
+});
+
+describe('calls about events', () => {
+  const text = JSON.stringify({ title: 'Lantern evening', day: '2026-12-12' });
+
+  it('saves into a folder that is not there yet, opens, remembers, forgets', async () => {
+    const { path, taken } = (await value('events.chooseSave', { name: 'Lantern: evening.brimful' })) as { path: string; taken: boolean };
+    expect(path).toBe(join(folder, 'events', 'Lantern evening.brimful'));
+    expect(taken).toBe(false);
+    const saved = (await value('events.save', { path, text, expect: null })) as { modified: number };
+    expect(await value('events.chooseSave', { name: 'Lantern evening' })).toMatchObject({ path, taken: true });
+    expect(await value('events.open', { path })).toEqual({ path, text, modified: saved.modified });
+    expect(await value('events.recent', {})).toEqual([{ path, title: 'Lantern evening', day: '2026-12-12', modified: saved.modified, exists: true }]);
+    expect(await value('events.folder', {})).toMatchObject({ files: [{ path }] });
+    await value('events.forget', { path });
+    expect(await value('events.recent', {})).toEqual([]);
+  });
+
+  it('keeps what another program wrote', async () => {
+    const path = join(folder, 'a.brimful');
+    const { modified } = (await value('events.save', { path, text, expect: null })) as { modified: number };
+    await new Promise((settle) => setTimeout(settle, 15));
+    await writeFile(path, 'other');
+    expect(await code('events.save', { path, text, expect: modified })).toBe('changed-outside');
+    expect(await readFile(path, 'utf8')).toBe('other');
+  });
+
+  it('gives a problem with a remedy for a missing file', async () => {
+    const answer = await handle('events.open', { path: join(folder, 'gone.brimful') });
+    expect(answer).toMatchObject({ ok: false, problem: { code: 'no-file', mend: expect.stringContaining('Open it') as string } });
+  });
+
+  it('asks the native windows where there are some', async () => {
+    const open = vi.fn<() => Promise<string | null>>(() => Promise.resolve('/x/a.brimful'));
+    await start({ dialogs: { open, save: (suggested) => Promise.resolve(suggested) } });
+    expect(await value('events.chooseOpen', {})).toEqual({ path: '/x/a.brimful' });
+    expect(await value('events.chooseSave', { name: 'Sheet', extension: 'pdf' })).toEqual({ path: join(folder, 'events', 'Sheet.pdf'), taken: false });
+  });
+
+  it('has no open window without them', async () => {
+    expect(await value('events.chooseOpen', {})).toEqual({ path: null });
+  });
+
+  it('keeps unsaved work aside', async () => {
+    await value('recovery.keep', { id: 'one', path: null, text });
+    expect(await value('recovery.list', {})).toMatchObject([{ id: 'one', title: 'Lantern evening', path: null }]);
+    expect(await value('recovery.read', { id: 'one' })).toEqual({ text, path: null });
+    await value('recovery.discard', { id: 'one' });
+    expect(await code('recovery.read', { id: 'one' })).toBe('no-recovery');
+    expect(await code('recovery.keep', { id: '../one', path: null, text })).toBe('bad-input');
+  });
+});
+
+describe('calls about paper', () => {
+  it('writes a PDF into the events folder and counts its pages', async () => {
+    expect(await value('print.pdf', { html: '<p>x</p>', name: 'Fry list.pdf', path: null })).toEqual({ path: join(folder, 'events', 'Fry list.pdf'), pages: 1 });
+    expect(await readFile(join(folder, 'events', 'Fry list.pdf'), 'latin1')).toBe(onePage);
+  });
+
+  it('writes only documents', async () => {
+    expect(await code('print.pdf', { html: '', name: 'a', path: join(folder, 'run.sh') })).toBe('wrong-ending');
+    expect(await code('files.write', { path: join(folder, '.profile'), text: '' })).toBe('wrong-ending');
+    expect(await code('files.write', { path: join(folder, 'list.csv'), text: 'a,b' })).toBe('ok');
+  });
+});

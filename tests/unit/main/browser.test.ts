@@ -1,0 +1,81 @@
+import { chmod, mkdtemp, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { browserCandidates, findBrowser, hasDisplay, isProgram, rootFlags, windowArguments } from '../../../src-main/browser';
+import { dataFolder, eventsFolder, projectFolder } from '../../../src-main/place';
+
+let folder: string;
+beforeEach(async () => {
+  folder = await mkdtemp(join(tmpdir(), 'brimful-browser-'));
+});
+afterEach(() => rm(folder, { recursive: true, force: true }));
+
+describe('finding a browser', () => {
+  it('takes what the person named before anything found', async () => {
+    const mine = join(folder, 'mine');
+    await writeFile(mine, '#!/bin/sh\n');
+    await chmod(mine, 0o755);
+    expect(findBrowser({ BRIMFUL_BROWSER: mine, PATH: '' }, 'linux', folder)).toBe(mine);
+  });
+
+  it('passes over files that are no programs', async () => {
+    const text = join(folder, 'text');
+    await writeFile(text, '');
+    expect(isProgram(text)).toBe(false);
+    expect(isProgram(folder)).toBe(false);
+    expect(findBrowser({ BRIMFUL_BROWSER: text }, 'linux', folder)).not.toBe(text);
+  });
+
+  it('can be told that there is none', () => {
+    expect(findBrowser({ BRIMFUL_BROWSER: 'none' })).toBeNull();
+  });
+
+  it('looks in the usual places of each system', () => {
+    expect(browserCandidates({ PATH: '/opt/bin:relative' }, 'linux', '/home/x')).toEqual(expect.arrayContaining(['/usr/bin/chromium', '/snap/bin/chromium', '/opt/bin/google-chrome']));
+    expect(browserCandidates({ PATH: 'relative' }, 'linux', '/home/x').every((path) => path.startsWith('/'))).toBe(true);
+    expect(browserCandidates({}, 'darwin', '/Users/x')).toContain('/Applications/Google Chrome.app/Contents/MacOS/Google Chrome');
+    expect(browserCandidates({ ProgramFiles: 'C:\\Program Files' }, 'win32', 'C:\\Users\\x')).toContain('C:\\Program Files\\Google\\Chrome\\Application\\chrome.exe');
+  });
+
+  it('prefers Chromium to Edge', () => {
+    const list = browserCandidates({}, 'linux', '/home/x');
+    expect(list.indexOf('/usr/bin/chromium')).toBeLessThan(list.indexOf('/usr/bin/microsoft-edge'));
+  });
+});
+
+describe('the window', () => {
+  it('has a profile of its own and is sandboxed for everybody but root', () => {
+    const args = windowArguments('http://127.0.0.1:1/?start=x', '/tmp/p', 1000);
+    expect(args).toEqual(expect.arrayContaining(['--app=http://127.0.0.1:1/?start=x', '--user-data-dir=/tmp/p', '--disable-sync']));
+    expect(args).not.toContain('--no-sandbox');
+    expect(windowArguments('http://127.0.0.1:1', '/tmp/p', 0)).toEqual(expect.arrayContaining(['--no-sandbox', '--test-type']));
+    expect(rootFlags(undefined)).toEqual([]);
+  });
+
+  it('needs a display on Linux only', () => {
+    expect(hasDisplay({}, 'linux')).toBe(false);
+    expect(hasDisplay({ DISPLAY: ':0' }, 'linux')).toBe(true);
+    expect(hasDisplay({ WAYLAND_DISPLAY: 'wayland-0' }, 'linux')).toBe(true);
+    expect(hasDisplay({}, 'darwin')).toBe(true);
+  });
+});
+
+describe('places', () => {
+  it.each([
+    [{}, 'linux', '/home/x/.config/brimful'], [{ XDG_CONFIG_HOME: '/c' }, 'linux', '/c/brimful'],
+    [{}, 'darwin', '/home/x/Library/Application Support/Brimful'], [{ BRIMFUL_DATA_DIR: '/d' }, 'linux', '/d'],
+  ])('keeps data of %j on %s in %s', (env, platform, expected) => {
+    expect(dataFolder(env, platform, '/home/x')).toBe(expected);
+  });
+
+  it('moves the events folder along with the data folder', () => {
+    expect(eventsFolder({}, '/home/x')).toBe('/home/x/Documents/Brimful');
+    expect(eventsFolder({ BRIMFUL_DATA_DIR: '/d' }, '/home/x')).toBe('/d/events');
+  });
+
+  it('finds the project from anywhere inside it', () => {
+    expect(projectFolder(import.meta.dirname)).toBe(process.cwd());
+    expect(() => projectFolder('/')).toThrow('package.json');
+  });
+});
