@@ -9,8 +9,11 @@ export type WordParams<K extends WordId> = Catalogue[K] extends (params: infer P
 /** Ids of fixed texts. */
 export type PlainWordId = { [K in WordId]: Catalogue[K] extends string ? K : never }[WordId];
 
-/** A sentence not yet in words: what the core returns and a face turns into text with `sayMessage`. */
-export type Message = { [K in WordId]: WordParams<K> extends undefined ? { readonly id: K } : { readonly id: K; readonly params: WordParams<K> } }[WordId];
+/**
+ * A sentence not yet in words: what the core returns and a face turns into text with `sayMessage`. Fixed texts are one member of the
+ * union, not hundreds, which keeps the type small enough for the compiler.
+ */
+export type Message = { readonly id: PlainWordId } | { [K in Exclude<WordId, PlainWordId>]: { readonly id: K; readonly params: WordParams<K> } }[Exclude<WordId, PlainWordId>];
 
 /** The words of an id. Sentences with parameters need them; fixed text takes none. */
 export function say<K extends WordId>(formats: Formats, id: K, ...params: WordParams<K> extends undefined ? [] : [WordParams<K>]): string {
@@ -28,9 +31,19 @@ export const isWordId = (id: string): id is WordId => Object.hasOwn(catalogue, i
 export const sayLoose = (formats: Formats, id: string, params?: Readonly<Record<string, string | number>>): string =>
   isWordId(id) ? render(formats, id, params) : id;
 
+const isMessage = (value: unknown): value is { readonly id: WordId; readonly params?: unknown } =>
+  typeof value === 'object' && value !== null && 'id' in value && typeof value.id === 'string' && isWordId(value.id)
+  && Object.keys(value).every((key) => key === 'id' || key === 'params');
+
+/** Parameters with the sentences inside them said first. */
+function inner(formats: Formats, params: unknown): unknown {
+  if (typeof params !== 'object' || params === null || !Object.values(params).some(isMessage)) return params;
+  return Object.fromEntries(Object.entries(params).map(([key, value]): [string, unknown] => [key, isMessage(value) ? render(formats, value.id, value.params) : value]));
+}
+
 function render(formats: Formats, id: WordId, params: unknown): string {
   const entry: unknown = catalogue[id];
   if (typeof entry === 'string') return entry;
   if (typeof entry !== 'function') throw new TypeError(`no words for ${id}`);
-  return String(entry(params, formats));
+  return String(entry(inner(formats, params), formats));
 }
