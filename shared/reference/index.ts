@@ -5,3 +5,4 @@ export * from './sources';
 export * from './appetite';
 export * from './roles';
 export * from './circle-packing';
+export * from './safety-rules';

@@ -1,0 +1,31 @@
+import type { Event } from '../../event';
+import { settle } from '../../household';
+import type { DispenserPlan } from '../../drinks';
+import type { Subject } from '../rule';
+
+/**
+ * Temperature of a drink when it is first drunk, °C. Model: it loses `pour.drop` on the way into the cup, then cools towards the room
+ * for `cup.minutes` with the rate `cup.k` of an open cup (Newton): T = room + (flask − drop − room) · exp(−k t).
+ */
+export function cupCelsius(event: Event, flaskC: number): number {
+  const room = event.kitchen.roomC;
+  const poured = flaskC - settle(event, 'pour.drop').value;
+  return room + (poured - room) * Math.exp((-settle(event, 'cup.k').value * settle(event, 'cup.minutes').value) / 60);
+}
+
+/** Minutes a cup must stand after pouring until it is down to `limitC`; 0 when it already is. `limitC` must be above the room. */
+export function standMinutes(event: Event, flaskC: number, limitC: number): number {
+  const room = event.kitchen.roomC;
+  const poured = flaskC - settle(event, 'pour.drop').value;
+  return poured <= limitC ? 0 : (Math.log((poured - room) / (limitC - room)) / settle(event, 'cup.k').value) * 60;
+}
+
+/** Temperatures of a dispenser in the minutes in which there is something in it. */
+export const fullMinutes = (d: DispenserPlan): readonly { readonly at: number; readonly celsius: number }[] =>
+  d.celsius.flatMap((celsius, i) => ((d.litres[i] ?? 0) > 0 ? [{ at: d.fromMinute + i, celsius }] : []));
+
+/** Dispensers of hot drinks, with the dish each holds. */
+export const hotDispensers = (s: Subject) => s.drinks.dispensers.flatMap((d) => {
+  const dish = s.menu.dishes.find((m) => m.id === d.drink);
+  return dish?.recipe.brewing?.hot === true ? [{ dispenser: d, dish }] : [];
+});

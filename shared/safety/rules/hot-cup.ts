@@ -1,0 +1,34 @@
+import { childBands } from '../../event';
+import { safetyRule } from '../../reference';
+import type { Hit, Rule } from '../rule';
+import { cupCelsius, fullMinutes, hotDispensers, standMinutes } from './cup';
+
+const scaldC = safetyRule('SC-03').limit ?? 0;
+const childC = safetyRule('CD-10').limit ?? 0;
+
+/** SC-03: a drink is handed over at 71 °C or cooler, in the cup after pouring and standing. */
+export const hotCup: Rule = {
+  id: 'SC-03', level: 'warn', title: { id: 'safety.title.SC-03' },
+  judge: (s) => ({
+    hits: hotDispensers(s).flatMap(({ dispenser, dish }): readonly Hit[] => {
+      const hottest = Math.max(...fullMinutes(dispenser).map((m) => m.celsius));
+      const celsius = cupCelsius(s.event, hottest);
+      if (!Number.isFinite(celsius) || celsius <= scaldC) return [];
+      return [{ value: celsius, unit: 'degC', about: [dispenser.id, dish.id], message: { id: 'safety.say.SC-03', params: { drink: dish.name, celsius, limit: scaldC, minutes: standMinutes(s.event, hottest, scaldC) } } }];
+    }),
+  }),
+};
+
+/** CD-10: a child's hot drink is lukewarm, 43 °C or less. Judged for drinks of which children have a share. */
+export const childCup: Rule = {
+  id: 'CD-10', level: 'warn', title: { id: 'safety.title.CD-10' },
+  judge: (s) => ({
+    hits: hotDispensers(s).filter(({ dish }) => childBands.some((b) => dish.perBand[b] > 0 && s.guests.waves.some((w) => w.counts[b] > 0)))
+      .flatMap(({ dispenser, dish }): readonly Hit[] => {
+        const hottest = Math.max(...fullMinutes(dispenser).map((m) => m.celsius));
+        const celsius = cupCelsius(s.event, hottest);
+        return Number.isFinite(celsius) && celsius > childC
+          ? [{ value: celsius, unit: 'degC', about: [dispenser.id, dish.id], message: { id: 'safety.say.CD-10', params: { drink: dish.name, celsius, limit: childC } } }] : [];
+      }),
+  }),
+};
