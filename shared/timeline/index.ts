@@ -1,2 +1,3 @@
 /** Public file of the room `timeline`. */
 export * from './types';
+export { planDay, type DayInputs } from './plan-day';

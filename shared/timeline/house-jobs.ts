@@ -1,0 +1,107 @@
+import type { BuyingPlan } from '../buying';
+import type { Event } from '../event';
+import type { FryingPlan } from '../frying';
+import { minutesPerDay } from '../measure';
+import type { MenuPlan } from '../menu';
+import type { Message } from '../words';
+import type { Job } from './job';
+import type { TaskKind } from './types';
+
+/** Minutes of the jobs around cooking. All common practice, no source. */
+const takes = {
+  shop: 45, perLine: 2, longestShop: 180, tables: 40, station: 15, drinks: 15, round: 10, between: 45,
+  cool: 10, kitchen: 45, diningRoom: 30, perGuest: 0.25, oil: 20,
+} as const;
+/** What keeps this many days is bought on the early trip. */
+const keepsDays = 4;
+const shopsOpen = { from: 9 * 60, to: 19 * 60 } as const;
+
+interface Draft {
+  readonly id: string;
+  readonly kind: TaskKind;
+  readonly name: Message;
+  readonly minutes: number;
+  readonly roles: readonly string[];
+  readonly from: number;
+  readonly to: number;
+  readonly towards: 'late' | 'early';
+  readonly anyTime?: boolean;
+  readonly about?: Job['about'];
+}
+
+const jobOf = (d: Draft): Job => ({
+  id: d.id, kind: d.kind, roles: d.roles, about: d.about ?? {}, after: [], towards: d.towards, spare: 0, anyTime: d.anyTime ?? false,
+  stretches: [{ id: d.id, minutes: d.minutes, attention: 1, needs: [], name: d.name }],
+  earliest: d.from, latest: Math.max(d.to, d.from + d.minutes), notDoneBefore: d.from,
+});
+
+/** Two trips to the shops: early for what keeps, the day before for what is best fresh. */
+export function shopJobs(buying: BuyingPlan): Job[] {
+  const bought = buying.lines.filter((l) => l.packs.some((p) => p.count > 0) || l.buy.amount.gt(0));
+  const keeps = (days: number | null): boolean => days === null || days >= keepsDays;
+  const trip = (id: string, day: number, items: number, name: Message): Job[] => items === 0 ? [] : [jobOf({
+    id, kind: 'shop', name, minutes: Math.min(takes.longestShop, takes.shop + takes.perLine * items), roles: ['runner', 'cook'],
+    from: day * minutesPerDay + shopsOpen.from, to: day * minutesPerDay + shopsOpen.to, towards: 'early', anyTime: true,
+  })];
+  const early = bought.filter((l) => keeps(l.keepsDays)).length;
+  const fresh = bought.length - early;
+  return [
+    ...trip('shop/early', -3, early, { id: 'timeline.task.shopEarly', params: { items: early } }),
+    ...trip('shop/fresh', -1, fresh, { id: 'timeline.task.shopFresh', params: { items: fresh } }),
+  ];
+}
+
+/** Tables, fry stations and the drinks table before the doors open. */
+export function setUpJobs(event: Event, frying: FryingPlan, drinks: boolean): Job[] {
+  const base = { kind: 'setUp' as const, towards: 'late' as const };
+  const stations = event.kitchen.stations.flatMap((s) => {
+    const hot = frying.sessions.filter((x) => x.station === s.id).map((x) => x.heatOnAt);
+    if (hot.length === 0) return [];
+    const to = Math.min(...hot);
+    return [jobOf({ ...base, id: `set-up/station/${s.id}`, name: { id: 'timeline.task.setUpStation', params: { station: s.name } }, minutes: takes.station, roles: ['fryer', 'runner'], from: to - 240, to, about: { station: s.id } })];
+  });
+  const to = event.opensAt;
+  return [
+    ...stations,
+    ...(drinks ? [jobOf({ ...base, id: 'set-up/drinks', name: { id: 'timeline.task.setUpDrinks' }, minutes: takes.drinks, roles: ['tea', 'runner'], from: to - 240, to })] : []),
+    jobOf({ ...base, id: 'set-up/tables', name: { id: 'timeline.task.setUpTables' }, minutes: takes.tables, roles: ['runner'], from: to - 360, to }),
+  ];
+}
+
+/** Bringing out and clearing while the doors are open; each round may be a little early or late. */
+export function serveJobs(event: Event): Job[] {
+  const rounds = Math.max(0, Math.floor((event.closesAt - event.opensAt) / takes.between));
+  return Array.from({ length: rounds }, (_, k) => {
+    const at = Math.round(event.opensAt + (k + 0.5) * takes.between);
+    return jobOf({ id: `serve/${k + 1}`, kind: 'serve', name: { id: 'timeline.task.serve' }, minutes: takes.round, roles: ['runner'], from: at - 15, to: at + 25, towards: 'early' });
+  });
+}
+
+/** What is left is cooled or put away when the last of a dish has been served; cleaning after closing. */
+export function afterJobs(event: Event, menu: MenuPlan, people: number): Job[] {
+  const cool = menu.dishes.flatMap((d) => {
+    const dish = event.menu.dishes.find((x) => x.id === d.id);
+    const own = d.recipe.frying !== undefined || d.recipe.brewing !== undefined || !d.recipe.needsTemperatureControl;
+    if (own || d.lastServed === null || dish?.served.kind === 'fixed') return [];
+    const from = Math.ceil(d.lastServed) + 1;
+    return [jobOf({ id: `cool/${d.id}`, kind: 'cool', name: { id: 'timeline.task.cool', params: { dish: d.name } }, minutes: takes.cool, roles: ['cook', 'runner'], from, to: from + 60, towards: 'early', about: { dish: d.id } })];
+  });
+  const extra = Math.min(60, Math.round((takes.perGuest * people) / 5) * 5);
+  const base = { kind: 'clean' as const, from: event.closesAt, to: event.closesAt + 300, towards: 'early' as const };
+  return [
+    ...cool,
+    jobOf({ ...base, id: 'clean/kitchen', name: { id: 'timeline.task.cleanKitchen' }, minutes: takes.kitchen + extra, roles: ['cook'] }),
+    jobOf({ ...base, id: 'clean/room', name: { id: 'timeline.task.cleanRoom' }, minutes: takes.diningRoom + extra, roles: ['runner', 'tea'] }),
+  ];
+}
+
+/** The oil is moved only after it has stood for the hours the kitchen says. */
+export function oilAwayJobs(event: Event, frying: FryingPlan): Job[] {
+  const pans = [...new Set(frying.sessions.map((s) => s.pan))];
+  return pans.map((pan) => {
+    const off = Math.max(...frying.sessions.filter((s) => s.pan === pan).map((s) => s.heatOffAt));
+    const from = Math.ceil(off + event.kitchen.oilRestHours * 60);
+    const name = event.kitchen.pans.find((p) => p.id === pan)?.name ?? pan;
+    return jobOf({ id: `oil-away/${pan}`, kind: 'oilAway', name: { id: 'timeline.task.oilAway', params: { pan: name } }, minutes: takes.oil, roles: ['fryer', 'cook'], from, to: from + minutesPerDay, towards: 'early', anyTime: true });
+  });
+}

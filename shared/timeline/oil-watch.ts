@@ -1,0 +1,132 @@
+import type { Event, Station } from '../event';
+import type { Batch, FryingPlan, OilSession } from '../frying';
+import { fixedJob, type Job, type Need, type Placed } from './job';
+import { book, claimsOf, kitchenHas, type Helper, type Resources } from './resources';
+
+/** Somebody, or nobody, at the oil of a station for a while. */
+interface Watch {
+  readonly from: number;
+  readonly to: number;
+  readonly helper: Helper | null;
+}
+
+/** Half of the attention at the oil goes to watching, half to the batches; both are shared by the pans of the station. */
+const watching = 0.5;
+/** A helper takes the oil for at least this long, if there is so much left. Unit: minutes. */
+const shortestWatch = 15;
+
+/** Stretches in which at least one pan of the station is on the heat. */
+function hotStretches(sessions: readonly OilSession[]): { from: number; to: number }[] {
+  const merged: { from: number; to: number }[] = [];
+  for (const s of sessions.toSorted((a, b) => a.heatOnAt - b.heatOnAt)) {
+    const last = merged.at(-1);
+    if (last !== undefined && s.heatOnAt <= last.to) last.to = Math.max(last.to, s.heatOffAt);
+    else merged.push({ from: s.heatOnAt, to: s.heatOffAt });
+  }
+  return merged;
+}
+
+/** The latest moment up to `until` at which no batch is in a pan; `until` itself when there is none after `from`. */
+function handover(batches: readonly Batch[], from: number, until: number): number {
+  let at = until;
+  for (let tries = 0; tries < batches.length + 1; tries += 1) {
+    const inPan = batches.find((b) => b.dropAt < at && b.panFreeAt > at);
+    if (inPan === undefined) return at > from ? at : until;
+    at = inPan.dropAt;
+  }
+  return until;
+}
+
+function nextWatch(resources: Resources, batches: readonly Batch[], from: number, to: number): Watch {
+  const reach = (h: Helper): number => h.busy.conflict(from, to, 1)?.from ?? to;
+  const enough = Math.min(to, from + shortestWatch);
+  for (const roles of [['fryer'], ['runner'], ['cook'], []]) {
+    const able = resources.helpers.filter((h) => (roles.length === 0 || roles.some((r) => h.person.roles.includes(r))) && reach(h) >= enough);
+    const best = able.toSorted((a, b) => reach(b) - reach(a) || a.booked - b.booked)[0];
+    if (best !== undefined) {
+      const end = reach(best) >= to ? to : handover(batches, from, reach(best));
+      return { from, to: end, helper: best };
+    }
+  }
+  const later = resources.helpers.map((h) => h.busy.conflict(from, from + 1e-3, 1)?.to ?? from + shortestWatch).filter((t) => t > from && t < to);
+  return { from, to: Math.min(to, ...later), helper: null };
+}
+
+function watchesOf(resources: Resources, sessions: readonly OilSession[], batches: readonly Batch[]): Watch[] {
+  const watches: Watch[] = [];
+  for (const hot of hotStretches(sessions)) {
+    let from = hot.from;
+    while (from < hot.to) {
+      const watch = nextWatch(resources, batches, from, hot.to);
+      watches.push(watch);
+      if (watch.helper !== null) {
+        watch.helper.busy.add(watch.from, watch.to, 1);
+        watch.helper.atOil.push({ from: watch.from, to: watch.to });
+        watch.helper.booked += watch.to - watch.from;
+      }
+      from = watch.to;
+    }
+  }
+  return watches;
+}
+
+/** Books things only: whoever is at the oil has been booked for the whole time already. */
+function put(resources: Resources, job: Job, start: number, helper: Helper | null): Placed {
+  const claims = claimsOf(resources, job, null, true);
+  const possible = job.stretches.every((s) => s.needs.every((n) => kitchenHas(resources, n)));
+  const free = possible && claims.every((c) => c.profile.conflict(start + c.from, start + c.to, c.amount) === null);
+  if (free) book(claims, start, 1);
+  return { job, start, who: helper?.person.id ?? null, things: free, tooEarly: 0 };
+}
+
+/**
+ * Oil and batches of one station: heating, watching from heat-on to heat-off, each batch. One person is at the oil of a station and does
+ * nothing else; when their hours end they hand over between two batches.
+ */
+export function oilOfStation(event: Event, resources: Resources, frying: FryingPlan, station: Station): Placed[] {
+  const sessions = frying.sessions.filter((s) => s.station === station.id);
+  const batches = frying.batches.filter((b) => b.station === station.id);
+  const watches = watchesOf(resources, sessions, batches);
+  const share = watching / Math.max(1, new Set([...sessions.map((s) => s.pan), ...batches.map((b) => b.pan)]).size);
+  const placed: Placed[] = [];
+  const at = (from: number, to: number): Helper | null => watches.find((w) => w.from <= from && w.to >= to)?.helper ?? null;
+  const seen = new Map<string, number>();
+  for (const session of sessions) {
+    const pan = event.kitchen.pans.find((p) => p.id === session.pan);
+    const params = { pan: pan?.name ?? session.pan, station: station.name };
+    const nth = (seen.get(session.pan) ?? 0) + 1;
+    seen.set(session.pan, nth);
+    const heatId = `heat/${session.pan}/${nth}`;
+    const panNeed: Need[] = [{ thing: `pan:${session.pan}`, count: 1 }];
+    const base = { about: { station: station.id }, roles: ['fryer'] };
+    const heat = fixedJob({ ...base, id: heatId, kind: 'heatOil', name: { id: 'timeline.task.heatOil', params }, start: session.heatOnAt, end: session.readyAt, attention: 0, needs: panNeed });
+    placed.push(put(resources, heat, session.heatOnAt, at(session.heatOnAt, session.readyAt)));
+    resources.things.get('pan')?.add(session.readyAt, session.heatOffAt, 1);
+    let part = 0;
+    for (const w of watches) {
+      const [start, end] = [Math.max(w.from, session.heatOnAt), Math.min(w.to, session.heatOffAt)];
+      if (end <= start) continue;
+      part += 1;
+      const needs = pan === undefined ? [] : [{ thing: `burner:${pan.burner}`, count: 1 }];
+      const job = fixedJob({ ...base, id: `watch/${session.pan}/${nth}/${part}`, kind: 'watchOil', name: { id: 'timeline.task.watchOil', params }, start, end, attention: share, needs });
+      placed.push(put(resources, job, start, w.helper));
+    }
+  }
+  for (const b of batches) placed.push(batchOf(event, resources, b, share, at(b.dropAt, b.panFreeAt)));
+  return placed;
+}
+
+function batchOf(event: Event, resources: Resources, b: Batch, attention: number, helper: Helper | null): Placed {
+  const dish = event.menu.dishes.find((d) => d.id === b.dish);
+  const name = dish?.name ?? event.recipes.find((r) => r.id === dish?.recipe)?.name ?? b.dish;
+  const job = fixedJob({
+    id: `fry/${b.number}`, kind: 'fry', roles: ['fryer'], about: { dish: b.dish, station: b.station, batch: b.number },
+    name: { id: 'timeline.task.fry', params: { batch: b.number, pieces: b.pieces, dish: name } },
+    start: b.dropAt, end: b.panFreeAt, attention, needs: [{ thing: `pan:${b.pan}`, count: 1 }], after: b.bowls.map((n) => `bowl/${n}`),
+  });
+  // The pan itself is booked by name here; of all pans it has been taken since the heat went on.
+  const own = resources.things.get(`pan:${b.pan}`);
+  const free = own !== undefined && own.conflict(b.dropAt, b.panFreeAt, 1) === null;
+  if (free) own.add(b.dropAt, b.panFreeAt, 1);
+  return { job, start: b.dropAt, who: helper?.person.id ?? null, things: free, tooEarly: 0 };
+}

@@ -1,0 +1,81 @@
+import { lengthOf, type Placed } from './job';
+import { claimsOf, kitchenHas, profilesOf, type Resources } from './resources';
+import { earliestStart } from './search';
+import type { Overload } from './types';
+import type { Message } from '../words';
+
+/** How far ahead a later time is looked for. Unit: minutes. */
+const lookAhead = 720;
+
+const needsSomebody = (p: Placed): boolean => p.job.stretches.some((s) => s.attention > 0);
+
+/** Minutes until it could be done by somebody with all it needs; 0 when that is not within twelve hours. */
+function lateMinutes(resources: Resources, p: Placed): number {
+  if (!p.job.stretches.every((s) => s.needs.every((n) => kitchenHas(resources, n)))) return 0;
+  const starts = resources.helpers.flatMap((h) => earliestStart(claimsOf(resources, p.job, h, true), p.start, p.start + lookAhead) ?? []);
+  return starts.length === 0 ? 0 : Math.ceil(Math.min(...starts) - p.start);
+}
+
+/** True when no helper is there long enough anywhere in the job's window. */
+function outsideHours(resources: Resources, p: Placed): boolean {
+  const length = lengthOf(p.job);
+  return resources.helpers.every(({ person }) => Math.min(person.to, p.job.latest) - Math.max(person.from, p.job.earliest, p.job.notDoneBefore - length) < length);
+}
+
+function thingMessage(resources: Resources, p: Placed): Message {
+  let from = p.start;
+  for (const stretch of p.job.stretches) {
+    const to = from + stretch.minutes;
+    for (const need of stretch.needs) {
+      const short = profilesOf(resources, need).find((profile) => profile.conflict(from, to, need.count) !== null);
+      const has = Math.min(...profilesOf(resources, need).map((x) => x.capacity), Number.MAX_SAFE_INTEGER);
+      if (short !== undefined || !kitchenHas(resources, need)) {
+        const [kind = need.thing] = need.thing.split(':');
+        return { id: 'timeline.overload.thing', params: { thing: kind, wanted: need.count, has: has === Number.MAX_SAFE_INTEGER ? 0 : has, from, to } };
+      }
+    }
+    from = to;
+  }
+  return { id: 'timeline.overload.room', params: { minutes: lengthOf(p.job) } };
+}
+
+/** Why nobody could be found, counted over the helpers. */
+function nobodyMessage(resources: Resources, p: Placed): Message {
+  const [from, to] = [p.start, p.start + lengthOf(p.job)];
+  let [atOil, away] = [0, 0];
+  for (const h of resources.helpers) {
+    if (h.person.from > from || h.person.to < to) away += 1;
+    else if (h.atOil.some((w) => w.from < to && w.to > from)) atOil += 1;
+  }
+  const busy = resources.helpers.length - atOil - away;
+  if (p.job.kind === 'watchOil' || p.job.kind === 'fry') return { id: 'timeline.overload.oil', params: { from, to, atOil, busy, away } };
+  return { id: 'timeline.overload.nobody', params: { from, to, atOil, busy, away } };
+}
+
+/** Jobs that could not be placed with all they need, each with what clashes and what would help. */
+export function overloadsOf(resources: Resources, placed: readonly Placed[]): Overload[] {
+  const found: Overload[] = [];
+  const outside: Placed[] = [];
+  const unmanned = placed.filter((p) => needsSomebody(p) && p.who === null && !p.job.anyTime);
+  for (const p of placed) {
+    if (!p.things) found.push({ task: p.job.id, lateMinutes: lateMinutes(resources, p), message: thingMessage(resources, p) });
+    else if (p.tooEarly > 0) found.push({ task: p.job.id, lateMinutes: 0, message: { id: 'timeline.overload.early', params: { minutes: p.tooEarly } } });
+  }
+  const [first] = unmanned;
+  if (resources.helpers.length === 0) {
+    if (first !== undefined) found.push({ task: first.job.id, lateMinutes: 0, message: { id: 'timeline.overload.noHelpers', params: { jobs: unmanned.length } } });
+    return found;
+  }
+  for (const p of unmanned) {
+    if (!p.things) continue;
+    if (outsideHours(resources, p)) outside.push(p);
+    else found.push({ task: p.job.id, lateMinutes: lateMinutes(resources, p), message: nobodyMessage(resources, p) });
+  }
+  const [one] = outside;
+  if (one !== undefined) {
+    const from = Math.min(...outside.map((p) => p.start));
+    const to = Math.max(...outside.map((p) => p.start + lengthOf(p.job)));
+    found.push({ task: one.job.id, lateMinutes: 0, message: { id: 'timeline.overload.outside', params: { jobs: outside.length, from, to } } });
+  }
+  return found;
+}

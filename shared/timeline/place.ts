@@ -1,0 +1,83 @@
+import { lengthOf, type Job, type Placed } from './job';
+import { book, claimsOf, kitchenHas, type Helper, type Resources } from './resources';
+import { earliestStart, latestStart } from './search';
+
+/** Range of starts open to a job. */
+export interface Range {
+  readonly low: number;
+  readonly high: number;
+}
+
+/** Starts that keep a job's windows. `before` is the first start of a job that waits for it, `since` the last end of one it waits for. */
+export function rangeOf(job: Job, before: number, since: number): Range {
+  const length = lengthOf(job);
+  return { low: Math.max(job.earliest, job.notDoneBefore - length, since), high: Math.min(job.latest, before) - length };
+}
+
+const needsSomebody = (job: Job): boolean => job.stretches.some((s) => s.attention > 0);
+
+/** Helpers in the order they are asked: by the job's roles, then the others; frying and tea people last, they have their own work. */
+function asked(resources: Resources, job: Job): Helper[][] {
+  const groups: Helper[][] = [];
+  const seen = new Set<Helper>();
+  const take = (test: (h: Helper) => boolean): void => {
+    const group = resources.helpers.filter((h) => !seen.has(h) && test(h));
+    for (const h of group) seen.add(h);
+    if (group.length > 0) groups.push(group);
+  };
+  for (const role of job.roles) take((h) => h.person.roles.includes(role));
+  take((h) => !h.person.roles.includes('fryer') && !h.person.roles.includes('tea'));
+  take(() => true);
+  return groups;
+}
+
+/** Best start of a job with one of these helpers: nearest to where it is wanted, then the less busy helper, then list order. */
+function bestOf(resources: Resources, job: Job, group: readonly Helper[], range: Range): { start: number; helper: Helper } | null {
+  let best: { start: number; helper: Helper } | null = null;
+  for (const helper of group) {
+    const start = startIn(job, claimsOf(resources, job, helper, true), range);
+    if (start === null) continue;
+    const gain = best === null ? 1 : job.towards === 'late' ? start - best.start : best.start - start;
+    if (best === null || gain > 1e-9 || (gain > -1e-9 && helper.booked < best.helper.booked)) best = { start, helper };
+  }
+  return best;
+}
+
+function startIn(job: Job, claims: ReturnType<typeof claimsOf>, range: Range): number | null {
+  if (range.high < range.low - 1e-9) return null;
+  if (job.towards === 'early') return earliestStart(claims, range.low, range.high);
+  const wanted = Math.max(range.low, range.high - job.spare);
+  return latestStart(claims, range.low, wanted) ?? (job.spare > 0 ? earliestStart(claims, wanted, range.high) : null);
+}
+
+/** Books a placement and returns it. */
+export function settleAt(resources: Resources, job: Job, start: number, helper: Helper | null, things: boolean, tooEarly = 0): Placed {
+  book(claimsOf(resources, job, helper, things), start, 1);
+  if (helper !== null) helper.booked += job.stretches.reduce((n, s) => n + s.minutes * s.attention, 0);
+  return { job, start, who: helper?.person.id ?? null, things, tooEarly };
+}
+
+/** A recipe step may be done this much before its window opens rather than by nobody. Unit: minutes. */
+const mostTooEarly = 120;
+
+/**
+ * Places a job within a range of starts: with a helper of its roles, with any helper, without a helper, or, when the things it needs
+ * are taken, at its time with nothing booked. Never more than one whole person or than the kitchen has is booked.
+ */
+export function place(resources: Resources, job: Job, range: Range): Placed {
+  const possible = job.stretches.every((s) => s.needs.every((n) => kitchenHas(resources, n)));
+  if (possible && needsSomebody(job)) {
+    const groups = asked(resources, job);
+    const wider = { low: range.low - mostTooEarly, high: range.high };
+    for (const open of job.kind === 'step' ? [range, wider] : [range]) {
+      for (const group of groups) {
+        const best = bestOf(resources, job, group, open);
+        if (best !== null) return settleAt(resources, job, best.start, best.helper, true, Math.max(0, range.low - best.start));
+      }
+    }
+  }
+  const alone = possible ? startIn(job, claimsOf(resources, job, null, true), range) : null;
+  if (alone !== null) return settleAt(resources, job, alone, null, true);
+  const at = job.towards === 'late' ? range.high : Math.max(range.low, job.earliest);
+  return settleAt(resources, job, at, null, false);
+}

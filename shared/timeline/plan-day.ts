@@ -1,0 +1,77 @@
+import type { BuyingPlan } from '../buying';
+import type { DrinksPlan } from '../drinks';
+import type { Event } from '../event';
+import type { FryingPlan } from '../frying';
+import type { GuestsPlan } from '../guests';
+import type { KitchenPlan } from '../kitchen';
+import type { DishPlan, MenuPlan } from '../menu';
+import { busyFigure } from './busy';
+import { bowlJobs, brewJobs, fillJobs } from './fixed-jobs';
+import { afterJobs, oilAwayJobs, serveJobs, setUpJobs, shopJobs } from './house-jobs';
+import type { Job, Placed } from './job';
+import { oilOfStation } from './oil-watch';
+import { placeBackward } from './order';
+import { overloadsOf } from './overload';
+import { place, rangeOf } from './place';
+import { resourcesOf, type Resources } from './resources';
+import { stepJobs } from './step-jobs';
+import { tasksOf } from './tasks';
+import type { TimelinePlan } from './types';
+
+/** What the day is planned from. */
+export interface DayInputs {
+  readonly guests: GuestsPlan;
+  readonly menu: MenuPlan;
+  readonly buying: BuyingPlan;
+  readonly kitchen: KitchenPlan;
+  readonly frying: FryingPlan;
+  readonly drinks: DrinksPlan;
+}
+
+/** First minute a dish's own preparation is needed: first bowl, put-in or brew round, else the first serving. */
+function neededAt(dish: DishPlan, frying: FryingPlan, drinks: DrinksPlan): number | null {
+  const times = [
+    ...frying.bowls.filter((b) => b.dish === dish.id).map((b) => b.mixAt),
+    ...frying.batches.filter((b) => b.dish === dish.id).map((b) => b.dropAt),
+    ...drinks.rounds.filter((r) => r.drink === dish.id).map((r) => r.startAt),
+  ];
+  if (times.length > 0) return Math.min(...times);
+  return dish.firstServed;
+}
+
+function allStepJobs({ menu, frying, drinks }: DayInputs): Job[] {
+  return menu.dishes.flatMap((dish) => {
+    const at = neededAt(dish, frying, drinks);
+    if (at === null) return [];
+    const bowls = frying.bowls.filter((b) => b.dish === dish.id).length;
+    return stepJobs(dish, Math.floor(at), bowls > 0 ? bowls : Math.max(1, Math.ceil(dish.factor - 1e-9)));
+  });
+}
+
+const placeEach = (resources: Resources, jobs: readonly Job[]): Placed[] =>
+  jobs.map((job) => place(resources, job, rangeOf(job, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY)));
+
+/**
+ * The day: every job on the people, burners, pots, pans and counter places there are. What frying and brewing fixed comes first, recipe
+ * steps backward from serving, the jobs of the house last. Nobody and nothing is booked twice; what cannot be is named in `overloads`.
+ */
+export function planDay(event: Event, inputs: DayInputs): TimelinePlan {
+  const { guests, menu, buying, frying, drinks } = inputs;
+  const resources = resourcesOf(event);
+  const oil = event.kitchen.stations.flatMap((station) => oilOfStation(event, resources, frying, station));
+  const fixed = placeEach(resources, [...bowlJobs(menu, frying), ...brewJobs(menu, drinks), ...fillJobs(drinks)]);
+  const steps = placeBackward(resources, allStepJobs(inputs), new Map());
+  const something = menu.dishes.length > 0;
+  const house = placeEach(resources, [
+    ...setUpJobs(event, frying, drinks.dispensers.length > 0 || drinks.rounds.length > 0), ...afterJobs(event, menu, guests.planned.value),
+    ...serveJobs(event), ...shopJobs(buying), ...oilAwayJobs(event, frying),
+  ]);
+  const placed = [...oil, ...fixed, ...steps, ...(something ? house : [])];
+  const tasks = tasksOf(resources, placed);
+  return {
+    tasks,
+    overloads: overloadsOf(resources, placed),
+    critical: tasks.filter((t) => t.slack === 0).map((t) => t.id),
+    busy: event.people.map((p) => ({ person: p.id, minutes: busyFigure(tasks, p.id) })),
+  };
+}

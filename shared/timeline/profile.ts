@@ -1,0 +1,50 @@
+/**
+ * How much of something is in use over time, as a step function: `used[i]` from `at[i]` until `at[i + 1]`.
+ * Times are minutes; before the first breakpoint nothing changes any more. Events, not minutes, so that a whole week costs nothing.
+ */
+export class Profile {
+  private readonly at: number[] = [Number.NEGATIVE_INFINITY];
+  private readonly used: number[] = [0];
+
+  /** Most that may be in use at once. */
+  readonly capacity: number;
+
+  constructor(capacity: number) {
+    this.capacity = capacity;
+  }
+
+  private indexAt(time: number): number {
+    let [low, high] = [0, this.at.length - 1];
+    while (low < high) {
+      const middle = (low + high + 1) >> 1;
+      if ((this.at[middle] ?? 0) <= time) low = middle;
+      else high = middle - 1;
+    }
+    return low;
+  }
+
+  private breakAt(time: number): number {
+    const i = this.indexAt(time);
+    if (this.at[i] === time) return i;
+    this.at.splice(i + 1, 0, time);
+    this.used.splice(i + 1, 0, this.used[i] ?? 0);
+    return i + 1;
+  }
+
+  /** Books `amount` from `start` until `end`; a negative amount gives it back. */
+  add(start: number, end: number, amount: number): void {
+    if (end <= start) return;
+    const first = this.breakAt(start);
+    const last = this.breakAt(end);
+    for (let i = first; i < last; i += 1) this.used[i] = (this.used[i] ?? 0) + amount;
+  }
+
+  /** First stretch between `start` and `end` where `amount` more does not fit; null when it fits throughout. */
+  conflict(start: number, end: number, amount: number): { readonly from: number; readonly to: number } | null {
+    if (end <= start) return null;
+    for (let i = this.indexAt(start); i < this.at.length && (this.at[i] ?? 0) < end; i += 1) {
+      if ((this.used[i] ?? 0) + amount > this.capacity + 1e-9) return { from: this.at[i] ?? 0, to: this.at[i + 1] ?? Number.POSITIVE_INFINITY };
+    }
+    return null;
+  }
+}

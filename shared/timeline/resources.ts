@@ -1,0 +1,77 @@
+import type { Event, Person } from '../event';
+import type { Job, Need, Stretch } from './job';
+import { Profile } from './profile';
+
+/** A helper and how busy they are. Outside their hours they count as fully busy. */
+export interface Helper {
+  readonly person: Person;
+  readonly busy: Profile;
+  /** Minutes booked so far; the less busy is asked first. */
+  booked: number;
+  /** Stretches at the oil: nothing else may be given to them there. */
+  readonly atOil: { readonly from: number; readonly to: number }[];
+}
+
+/** People and things of the day with what is booked on them. */
+export interface Resources {
+  readonly helpers: readonly Helper[];
+  readonly things: ReadonlyMap<string, Profile>;
+}
+
+/** What the kitchen has, by kind and, where the kitchen names them, one by one. */
+export function resourcesOf(event: Event): Resources {
+  const { kitchen } = event;
+  const things = new Map<string, Profile>([
+    ['burner', new Profile(kitchen.burners.length)], ['pot', new Profile(kitchen.pots.length)], ['pan', new Profile(kitchen.pans.length)],
+    ['oven', new Profile(kitchen.ovens)], ['counter', new Profile(kitchen.counterPlaces)],
+  ]);
+  for (const b of kitchen.burners) things.set(`burner:${b.id}`, new Profile(1));
+  for (const p of kitchen.pots) things.set(`pot:${p.id}`, new Profile(1));
+  for (const p of kitchen.pans) things.set(`pan:${p.id}`, new Profile(1));
+  const helpers = event.people.map((person): Helper => {
+    const busy = new Profile(1);
+    busy.add(-1e7, person.from, 1);
+    busy.add(person.to, 1e7, 1);
+    return { person, busy, booked: 0, atOil: [] };
+  });
+  return { helpers, things };
+}
+
+/** Profiles a need draws on: a burner by name also takes one of all burners. */
+export function profilesOf(resources: Resources, need: Need): Profile[] {
+  const kind = need.thing.split(':')[0] ?? need.thing;
+  return [...new Set([need.thing, kind])].flatMap((id) => resources.things.get(id) ?? []);
+}
+
+/** True when the kitchen has the thing at all, as many as asked for. */
+export const kitchenHas = (resources: Resources, need: Need): boolean =>
+  profilesOf(resources, need).length > 0 && profilesOf(resources, need).every((p) => p.capacity >= need.count);
+
+/** One demand of a job at an offset from its start. */
+export interface Claim {
+  readonly profile: Profile;
+  readonly amount: number;
+  readonly from: number;
+  readonly to: number;
+}
+
+/** Claims of a job on things, and on a helper when one is given. */
+export function claimsOf(resources: Resources, job: Job, helper: Helper | null, withThings: boolean): Claim[] {
+  const claims: Claim[] = [];
+  let from = 0;
+  for (const stretch of job.stretches) {
+    const to = from + stretch.minutes;
+    if (withThings) claims.push(...thingClaims(resources, stretch, from, to));
+    if (helper !== null && stretch.attention > 0) claims.push({ profile: helper.busy, amount: stretch.attention, from, to });
+    from = to;
+  }
+  return claims;
+}
+
+const thingClaims = (resources: Resources, stretch: Stretch, from: number, to: number): Claim[] =>
+  stretch.needs.flatMap((need) => profilesOf(resources, need).map((profile) => ({ profile, amount: need.count, from, to })));
+
+/** Books (or with -1 gives back) the claims of a job that starts at `start`. */
+export function book(claims: readonly Claim[], start: number, sign: 1 | -1): void {
+  for (const c of claims) c.profile.add(start + c.from, start + c.to, sign * c.amount);
+}

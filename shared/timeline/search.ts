@@ -1,0 +1,39 @@
+import type { Claim } from './resources';
+
+const wholeDown = (x: number): number => Math.floor(x + 1e-9);
+const wholeUp = (x: number): number => Math.ceil(x - 1e-9);
+
+/**
+ * Latest start between `low` and `high` at which no claim conflicts; whole minutes unless `high` itself fits. null when there is none.
+ * Each conflict pushes the start before the stretch that blocks it.
+ */
+export function latestStart(claims: readonly Claim[], low: number, high: number): number | null {
+  let start = high;
+  while (start >= low - 1e-9) {
+    let push: number | null = null;
+    for (const c of claims) {
+      const clash = c.profile.conflict(start + c.from, start + c.to, c.amount);
+      if (clash !== null) push = Math.min(push ?? start, clash.from - c.to);
+    }
+    if (push === null) return start;
+    if (push === Number.NEGATIVE_INFINITY) return null;
+    start = Math.min(wholeDown(push), start - 1e-6);
+  }
+  return null;
+}
+
+/** Earliest start between `low` and `high` at which no claim conflicts, or null. */
+export function earliestStart(claims: readonly Claim[], low: number, high: number): number | null {
+  let start = low;
+  while (start <= high + 1e-9) {
+    let push: number | null = null;
+    for (const c of claims) {
+      const clash = c.profile.conflict(start + c.from, start + c.to, c.amount);
+      if (clash !== null) push = Math.max(push ?? start, clash.to - c.from);
+    }
+    if (push === null) return start;
+    if (push === Number.POSITIVE_INFINITY) return null;
+    start = Math.max(wholeUp(push), start + 1e-6);
+  }
+  return null;
+}

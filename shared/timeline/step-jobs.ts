@@ -1,0 +1,93 @@
+import type { Step } from '../event';
+import { baseFactor, dimensionOf, type Amount } from '../measure';
+import type { DishPlan } from '../menu';
+import type { Job, Stretch } from './job';
+
+/** Nothing of a recipe is started longer ago than this: two weeks. Unit: minutes. */
+const longAgo = 20160;
+/** Steps of one person longer than this are cut into equal parts, so that helpers can share them. */
+const longStep = 75;
+const partLength = 60;
+/** Minutes to be done early where the window allows: at the last step of a dish, and between steps. */
+const spare = { last: 10, between: 5 };
+/** While hands work, a fifth of the attention is left for a pot that simmers (common practice, no source). */
+const handsOn = 0.8;
+
+function kilograms(a: Amount): number {
+  return dimensionOf(a.unit) === 'count' ? 0 : a.amount.times(baseFactor(a.unit)).toNumber() / 1000;
+}
+
+/** Weight of a dish: its total; for pieces the sum of its ingredients. A litre counts as a kilogram here. Unit: kg. */
+export const dishKg = (dish: DishPlan): number =>
+  dimensionOf(dish.total.unit) === 'count' ? dish.lines.reduce((n, l) => n + kilograms(l.amount), 0) : kilograms(dish.total);
+
+const minutesOf = (m: Step['active'], kg: number, batches: number): number => {
+  const sum = m.fixed + m.perKg * kg + m.perBatch * batches;
+  return sum > 0 ? Math.max(1, Math.ceil(sum - 1e-9)) : 0;
+};
+
+/** What is left out: frying and brewing have plans of their own. */
+function ownPlan(dish: DishPlan, step: Step): boolean {
+  if (dish.recipe.frying !== undefined) return step.does === 'fry' || step.does === 'serve';
+  if (dish.recipe.brewing !== undefined) return step.does === 'brew' || step.does === 'serve' || step.does === 'boil' || step.does === 'simmer';
+  return false;
+}
+
+/**
+ * Jobs of a dish's recipe steps.
+ * @param servedAt first minute its result is needed: first serving, first bowl, put-in or brew round. @param batches cooked at once (bowls for a fried dish).
+ */
+export function stepJobs(dish: DishPlan, servedAt: number, batches: number): Job[] {
+  const kg = dishKg(dish);
+  const steps = dish.recipe.steps;
+  const kept = new Map(steps.filter((s) => !ownPlan(dish, s)).map((s) => [s.id, s]));
+  const jobs: Job[] = [];
+  const lastJobs = new Map<string, string[]>();
+  for (const step of kept.values()) {
+    const own = cut(dish, step, minutesOf(step.active, kg, batches), minutesOf(step.passive, kg, batches), servedAt);
+    lastJobs.set(step.id, own.ends);
+    jobs.push(...own.jobs);
+  }
+  const endsOf = (id: string, seen: readonly string[]): string[] => {
+    if (seen.includes(id)) return [];
+    const ends = lastJobs.get(id);
+    if (ends !== undefined && ends.length > 0) return ends;
+    return steps.find((s) => s.id === id)?.after.flatMap((a) => endsOf(a, [...seen, id])) ?? [];
+  };
+  const waitedFor = new Set([...kept.values()].flatMap((s) => s.after));
+  return jobs.map((job) => {
+    const step = kept.get(job.id.split('/')[1] ?? '');
+    const earlier = step === undefined ? [] : step.after.flatMap((a) => endsOf(a, [step.id]));
+    return { ...job, after: [...new Set([...earlier, ...job.after])], spare: step !== undefined && waitedFor.has(step.id) ? spare.between : spare.last };
+  });
+}
+
+function cut(dish: DishPlan, step: Step, active: number, passive: number, servedAt: number): { jobs: Job[]; ends: string[] } {
+  const id = `step/${step.id}/${dish.id}`;
+  const needs = step.needs.map((n) => ({ thing: n.thing, count: n.count }));
+  const params = { step: step.name, dish: dish.name };
+  const byItself: Stretch[] = passive === 0 ? []
+    : [{ id: `${id}/by-itself`, minutes: passive, attention: step.passiveAttention, needs, name: { id: 'timeline.task.byItself', params } }];
+  const window = step.endsBefore;
+  const base = {
+    kind: 'step' as const, roles: step.by === undefined ? ['cook'] : [step.by], earliest: servedAt - longAgo * 2,
+    latest: servedAt - (window?.latest ?? 0), notDoneBefore: servedAt - (window?.earliest ?? longAgo),
+    towards: 'late' as const, spare: 0, about: { dish: dish.id }, anyTime: false,
+  };
+  if (active <= longStep) {
+    const hands: Stretch[] = active === 0 ? [] : [{ id, minutes: active, attention: handsOn, needs, name: { id: 'timeline.task.step', params } }];
+    const stretches = [...hands, ...byItself];
+    return stretches.length === 0 ? { jobs: [], ends: [] } : { jobs: [{ ...base, id, stretches, after: [] }], ends: [id] };
+  }
+  const parts = Math.ceil(active / partLength);
+  const jobs: Job[] = Array.from({ length: parts }, (_, k) => {
+    const partId = `${id}/part${k + 1}`;
+    const minutes = Math.floor(active / parts) + (k < active % parts ? 1 : 0);
+    return { ...base, id: partId, after: [], stretches: [{ id: partId, minutes, attention: handsOn, needs, name: { id: 'timeline.task.stepPart', params: { ...params, part: k + 1, parts } } }] };
+  });
+  const partIds = jobs.map((j) => j.id);
+  if (byItself.length === 0) return { jobs, ends: partIds };
+  const rest: Job = { ...base, id: `${id}/by-itself`, after: partIds, stretches: byItself };
+  const loose = jobs.map((j): Job => ({ ...j, notDoneBefore: base.notDoneBefore - passive, latest: base.latest - passive }));
+  return { jobs: [...loose, rest], ends: [rest.id] };
+}

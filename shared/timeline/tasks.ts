@@ -1,0 +1,30 @@
+import { minutes } from '../measure';
+import { lengthOf, type Placed } from './job';
+import type { Resources } from './resources';
+import { slackOf } from './slack';
+import type { Task } from './types';
+
+/** Tasks of all placed jobs, by start, then id. */
+export function tasksOf(resources: Resources, placed: readonly Placed[]): Task[] {
+  const helpers = new Map(resources.helpers.map((h) => [h.person.id, h]));
+  const lastTask = new Map(placed.map((p) => [p.job.id, p.job.stretches.at(-1)?.id ?? p.job.id]));
+  const waiting = new Map<string, number>();
+  for (const p of placed) for (const id of p.job.after) waiting.set(id, Math.min(waiting.get(id) ?? Number.POSITIVE_INFINITY, p.start));
+  const tasks = placed.flatMap((p) => {
+    const slack = slackOf(resources, p, helpers, waiting.get(p.job.id) ?? Number.POSITIVE_INFINITY);
+    const nobody = p.who === null && p.job.anyTime ? { note: { id: 'timeline.note.anybody' } as const } : {};
+    let start = p.start;
+    return p.job.stretches.map((stretch, k): Task => {
+      const from = start;
+      start = k === p.job.stretches.length - 1 ? p.start + lengthOf(p.job) : start + stretch.minutes;
+      const before = k === 0 ? p.job.after.flatMap((id) => lastTask.get(id) ?? []) : [p.job.stretches[k - 1]?.id ?? p.job.id];
+      const there = p.who !== null && (stretch.attention > 0 || p.job.kind === 'heatOil');
+      return {
+        id: stretch.id, kind: p.job.kind, name: stretch.name, start: minutes(from), end: minutes(start),
+        who: there ? [p.who] : [], attention: stretch.attention, needs: p.things ? stretch.needs : [],
+        ...p.job.about, after: before, slack, ...(p.job.note === undefined ? nobody : { note: p.job.note }),
+      };
+    });
+  });
+  return tasks.toSorted((a, b) => a.start - b.start || (a.id < b.id ? -1 : a.id > b.id ? 1 : 0));
+}

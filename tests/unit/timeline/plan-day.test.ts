@@ -1,0 +1,221 @@
+import { describe, expect, test } from 'vitest';
+import * as fc from 'fast-check';
+import { recompute } from '../../../shared/figure';
+import { planDay, type TimelinePlan } from '../../../shared/timeline';
+import { faultsOf } from './check-day';
+import { dayEvent, inputsOf, type TestDay, type TestStep } from './make-day';
+
+const planOf = (day: TestDay): { plan: TimelinePlan; faults: string[] } => {
+  const event = dayEvent(day);
+  const plan = planDay(event, inputsOf(day, event));
+  return { plan, faults: faultsOf(event, plan) };
+};
+const task = (plan: TimelinePlan, id: string) => plan.tasks.find((t) => t.id === id)!;
+
+const person = fc.record({
+  roles: fc.subarray(['cook', 'fryer', 'tea', 'runner', 'aunt'], { minLength: 1 }), from: fc.integer({ min: 300, max: 700 }), hours: fc.integer({ min: 120, max: 840 }),
+});
+const step = fc.record({
+  active: fc.integer({ min: 0, max: 150 }), passive: fc.integer({ min: 0, max: 90 }), passiveAttention: fc.constantFrom(0, 0.1, 0.3, 1),
+  by: fc.constantFrom(undefined, 'cook', 'runner', 'baker'), thing: fc.constantFrom('burner', 'pot', 'counter', 'oven', 'none'), count: fc.integer({ min: 1, max: 2 }),
+  after: fc.array(fc.nat(5), { maxLength: 2 }), latest: fc.integer({ min: 0, max: 120 }), width: fc.integer({ min: 0, max: 400 }), window: fc.boolean(),
+});
+const dish = fc.record({ at: fc.integer({ min: 700, max: 1000 }), kg: fc.integer({ min: 1, max: 20 }), steps: fc.array(step, { maxLength: 5 }) });
+const station = fc.record({
+  on: fc.integer({ min: 600, max: 760 }), heat: fc.integer({ min: 8, max: 25 }), cycle: fc.constantFrom(5, 5.5, 6), gaps: fc.array(fc.integer({ min: 0, max: 30 }), { maxLength: 25 }),
+});
+const day: fc.Arbitrary<TestDay> = fc.record({
+  people: fc.array(person, { maxLength: 6 }), burners: fc.integer({ min: 1, max: 5 }), pots: fc.integer({ min: 1, max: 4 }), counterPlaces: fc.integer({ min: 1, max: 4 }),
+  dishes: fc.array(dish, { minLength: 1, maxLength: 6 }), stations: fc.array(station, { maxLength: 2 }),
+  bowls: fc.array(fc.integer({ min: 620, max: 1000 }), { maxLength: 6 }), rounds: fc.array(fc.integer({ min: 620, max: 1000 }), { maxLength: 4 }),
+  fills: fc.array(fc.record({ at: fc.integer({ min: 700, max: 1000 }), trips: fc.integer({ min: 1, max: 4 }) }), { maxLength: 4 }),
+}).map((d) => ({
+  ...d,
+  people: d.people.map((p, i) => ({ id: `h${i}`, roles: p.roles, from: p.from, to: p.from + p.hours })),
+  dishes: d.dishes.map((x, i) => ({
+    id: `d${i}`, at: x.at, kg: x.kg,
+    steps: x.steps.map((s, k): TestStep => ({
+      id: `s${k}`, active: s.active, passive: s.passive, passiveAttention: s.passiveAttention,
+      ...(s.by === undefined ? {} : { by: s.by }), needs: s.thing === 'none' ? [] : [{ thing: s.thing, count: s.count }],
+      after: [...new Set(s.after.filter((a) => a < k).map((a) => `s${a}`))],
+      ...(s.window ? { endsBefore: { earliest: s.latest + s.width, latest: s.latest } } : {}),
+    })),
+  })),
+  stations: d.stations.map((s) => {
+    const drops: number[] = [];
+    let at = s.on + s.heat;
+    for (const gap of s.gaps) {
+      drops.push(at + gap);
+      at += gap + s.cycle;
+    }
+    return { on: s.on, ready: s.on + s.heat, off: at + 5, drops, cycle: s.cycle };
+  }),
+  bowls: d.bowls.map((mixAt) => ({ mixAt, readyAt: mixAt + 8 })),
+  rounds: d.rounds.map((startAt) => ({ startAt, readyAt: startAt + 35 })),
+}));
+
+describe('any day', () => {
+  test('an independent reader finds nobody and nothing over-booked and the order kept, for 250 random days', () => {
+    fc.assert(fc.property(day, (d) => {
+      expect(planOf(d).faults).toEqual([]);
+    }), { numRuns: 250 });
+  });
+
+  test('steps end inside their windows, or the day says which do not', () => {
+    fc.assert(fc.property(day, (d) => {
+      const { plan } = planOf(d);
+      const excused = new Set(plan.overloads.map((o) => o.task));
+      for (const x of d.dishes ?? []) {
+        for (const s of x.steps) {
+          const own = plan.tasks.filter((t) => t.dish === x.id && t.kind === 'step' && t.id.startsWith(`step/${s.id}/`));
+          const first = plan.tasks.filter((t) => t.kind === 'fry' && t.dish === x.id).map((t) => Number(t.start));
+          const served = Math.floor(first.length > 0 ? Math.min(...first) : x.at);
+          const end = Math.max(...own.map((t) => t.end));
+          if (own.length === 0 || own.some((t) => excused.has(t.id))) continue;
+          expect(end).toBeLessThanOrEqual(served - (s.endsBefore?.latest ?? 0) + 1e-6);
+          const last = own.filter((t) => t.end === end);
+          if (s.endsBefore !== undefined && last.length > 0) expect(end).toBeGreaterThanOrEqual(served - s.endsBefore.earliest - 1e-6);
+        }
+      }
+    }), { numRuns: 150 });
+  });
+
+  test('a job without a person that needs one is named, one by one or together', () => {
+    fc.assert(fc.property(day, (d) => {
+      const { plan } = planOf(d);
+      const bare = plan.tasks.filter((t) => t.attention > 0 && t.who.length === 0 && t.kind !== 'shop' && t.kind !== 'oilAway');
+      if (bare.length > 0) expect(plan.overloads.length).toBeGreaterThan(0);
+      for (const o of plan.overloads) expect(plan.tasks.some((t) => t.id === o.task || t.id.startsWith(o.task))).toBe(true);
+    }), { numRuns: 150 });
+  });
+
+  test('the same day twice is the same plan; tasks are in order of start', () => {
+    fc.assert(fc.property(day, (d) => {
+      const [a, b] = [planOf(d).plan, planOf(d).plan];
+      expect(b.tasks).toEqual(a.tasks);
+      expect(a.tasks.map((t) => t.start)).toEqual(a.tasks.map((t) => t.start).toSorted((x, y) => x - y));
+    }), { numRuns: 40 });
+  });
+
+  test('busy minutes add up, lie within the hours, and slack moves nobody into another job', () => {
+    fc.assert(fc.property(day, (d) => {
+      const { plan } = planOf(d);
+      for (const { person: id, minutes } of plan.busy) {
+        const p = d.people.find((x) => x.id === id)!;
+        expect(recompute(minutes.working())).toBeCloseTo(minutes.value, 9);
+        expect(minutes.value).toBeLessThanOrEqual(p.to - p.from + 1e-6);
+      }
+      expect(plan.critical).toEqual(plan.tasks.filter((t) => t.slack === 0).map((t) => t.id));
+      for (const t of plan.tasks.filter((x) => x.slack > 0 && x.who.length > 0)) {
+        const clash = plan.tasks.find((o) => o.id !== t.id && o.who[0] === t.who[0] && o.start >= t.end - 1e-6 && o.start < t.end + t.slack - 1e-6 && o.attention + t.attention > 1 + 1e-9
+          && !(o.id.startsWith(t.id) || o.after.includes(t.id)));
+        expect(clash?.id).toBeUndefined();
+      }
+    }), { numRuns: 120 });
+  });
+});
+
+const crew = [
+  { id: 'ana', roles: ['cook'], from: 480, to: 1200 }, { id: 'ben', roles: ['fryer'], from: 600, to: 1200 },
+  { id: 'cy', roles: ['tea'], from: 600, to: 1200 }, { id: 'di', roles: ['runner'], from: 540, to: 1200 },
+];
+
+describe('a small day', () => {
+  test('steps stand just in time before serving, in order, a little early where there is room', () => {
+    const { plan, faults } = planOf({ people: crew, dishes: [{ id: 'rice', at: 780, steps: [
+      { id: 'wash', active: 10, by: 'cook', endsBefore: { earliest: 300, latest: 0 } },
+      { id: 'boil', active: 5, passive: 20, by: 'cook', needs: [{ thing: 'burner', count: 1 }], after: ['wash'], endsBefore: { earliest: 60, latest: 10 } },
+    ] }] });
+    expect(faults).toEqual([]);
+    expect(plan.overloads).toEqual([]);
+    expect(task(plan, 'step/boil/rice/by-itself')).toMatchObject({ start: 740, end: 760, who: [], attention: 0, needs: [{ thing: 'burner', count: 1 }], slack: 10 });
+    expect(task(plan, 'step/boil/rice')).toMatchObject({ start: 735, end: 740, who: ['ana'] });
+    expect(task(plan, 'step/wash/rice')).toMatchObject({ start: 720, end: 730, who: ['ana'], slack: 5 });
+  });
+
+  test('one burner: two pots follow each other', () => {
+    const step1 = { id: 'boil', active: 5, passive: 30, needs: [{ thing: 'burner', count: 1 }], endsBefore: { earliest: 120, latest: 0 } };
+    const { plan, faults } = planOf({ people: crew, burners: 1, dishes: [{ id: 'a', at: 780, steps: [step1] }, { id: 'b', at: 780, steps: [step1] }] });
+    expect(faults).toEqual([]);
+    expect(plan.overloads).toEqual([]);
+    const [x, y] = [task(plan, 'step/boil/a/by-itself'), task(plan, 'step/boil/b/by-itself')];
+    expect(Math.abs(x.end - y.end)).toBeGreaterThanOrEqual(35);
+  });
+
+  test('long work is cut into parts that helpers share', () => {
+    const { plan } = planOf({ people: crew, dishes: [{ id: 'onions', at: 780, steps: [{ id: 'slice', active: 120, endsBefore: { earliest: 30, latest: 0 } }] }] });
+    const parts = plan.tasks.filter((t) => t.kind === 'step');
+    expect(parts.map((t) => t.end - t.start)).toEqual([60, 60]);
+    expect(new Set(parts.flatMap((t) => t.who)).size).toBeGreaterThan(1);
+  });
+
+  test('the fryer stays at the oil from heat-on to heat-off and does nothing else; another mixes the bowls', () => {
+    const { plan, faults } = planOf({
+      people: crew, dishes: [{ id: 'puffs', at: 760, steps: [], fried: true }],
+      stations: [{ on: 700, ready: 715, off: 800, drops: [720, 730, 745], cycle: 5 }], bowls: [{ mixAt: 708, readyAt: 716 }, { mixAt: 735, readyAt: 743 }],
+    });
+    expect(faults).toEqual([]);
+    const watch = plan.tasks.filter((t) => t.kind === 'watchOil');
+    expect(watch).toHaveLength(1);
+    expect(watch[0]).toMatchObject({ start: 700, end: 800, who: ['ben'], slack: 0, needs: [{ thing: 'burner:b0', count: 1 }] });
+    expect(plan.tasks.filter((t) => t.kind === 'fry').map((t) => [t.start, t.end, t.who[0], t.attention + watch[0]!.attention])).toEqual([[720, 725, 'ben', 1], [730, 735, 'ben', 1], [745, 750, 'ben', 1]]);
+    for (const t of plan.tasks.filter((x) => x.kind === 'bowl')) expect(t.who[0]).not.toBe('ben');
+    const others = plan.tasks.filter((t) => t.who.includes('ben') && t.start < 800 && t.end > 700 && !['watchOil', 'fry', 'heatOil'].includes(t.kind));
+    expect(others).toEqual([]);
+  });
+
+  test('when the fryer goes home the next one takes over between two batches', () => {
+    const people = [{ id: 'eve', roles: ['fryer'], from: 600, to: 742 }, { id: 'fay', roles: ['fryer'], from: 700, to: 1200 }, ...crew.filter((p) => p.id !== 'ben')];
+    const { plan, faults } = planOf({ people: people.map((p) => (p.id === 'fay' ? { ...p, from: 735 } : p)), dishes: [{ id: 'puffs', at: 760, steps: [], fried: true }], stations: [{ on: 700, ready: 715, off: 800, drops: [720, 738, 750], cycle: 6 }] });
+    expect(faults).toEqual([]);
+    expect(plan.overloads).toEqual([]);
+    expect(plan.tasks.filter((t) => t.kind === 'watchOil').map((t) => [t.who[0], t.start, t.end])).toEqual([['eve', 700, 738], ['fay', 738, 800]]);
+    expect(plan.tasks.filter((t) => t.kind === 'fry').map((t) => t.who[0])).toEqual(['eve', 'fay', 'fay']);
+  });
+
+  test('nobody for the second station: it says so and gives the job to nobody', () => {
+    const { plan, faults } = planOf({
+      people: [{ id: 'ben', roles: ['fryer'], from: 600, to: 1200 }], dishes: [{ id: 'puffs', at: 760, steps: [], fried: true }],
+      stations: [{ on: 700, ready: 715, off: 800, drops: [720], cycle: 5 }, { on: 700, ready: 715, off: 800, drops: [720], cycle: 5 }],
+    });
+    expect(faults).toEqual([]);
+    expect(plan.tasks.filter((t) => t.kind === 'watchOil').map((t) => t.who.length)).toEqual([1, 0]);
+    expect(plan.overloads.find((o) => o.task === 'watch/pan1/1/1')?.message).toMatchObject({ id: 'timeline.overload.oil', params: { from: 700, to: 800, atOil: 1 } });
+  });
+
+  test('no helpers at all: one sentence, not one for each job', () => {
+    const { plan } = planOf({ people: [], dishes: [{ id: 'rice', at: 780, steps: [{ id: 'wash', active: 10 }, { id: 'boil', active: 5 }] }] });
+    expect(plan.overloads.map((o) => o.message.id)).toEqual(['timeline.overload.noHelpers']);
+    expect(plan.tasks.some((t) => t.id === 'step/wash/rice')).toBe(true);
+  });
+
+  test('a thing the kitchen does not have is named with how many it lists', () => {
+    const { plan } = planOf({ people: crew, dishes: [{ id: 'rice', at: 780, steps: [{ id: 'bake', active: 10, needs: [{ thing: 'oven', count: 3 }] }] }] });
+    expect(plan.overloads[0]?.message).toMatchObject({ id: 'timeline.overload.thing', params: { thing: 'oven', wanted: 3, has: 1 } });
+    expect(task(plan, 'step/bake/rice').needs).toEqual([]);
+  });
+
+  test('a busy hour: the late job says how many minutes late it would be', () => {
+    const only = [{ id: 'ana', roles: ['cook'], from: 600, to: 1200 }];
+    const one = (id: string) => ({ id, at: 780, steps: [{ id: 'fold', active: 60, endsBefore: { earliest: 0, latest: 0 } }] });
+    const { plan, faults } = planOf({ people: only, dishes: ['a', 'b', 'c', 'd', 'e'].map(one) });
+    expect(faults).toEqual([]);
+    expect(plan.overloads.some((o) => o.message.id === 'timeline.overload.early')).toBe(true);
+    expect(plan.overloads.some((o) => o.message.id === 'timeline.overload.nobody' && o.lateMinutes > 0)).toBe(true);
+  });
+
+  test('brewing: hands on, by itself on its burner, hands on; fills wait a little for free hands', () => {
+    const { plan, faults } = planOf({ people: crew, dishes: [{ id: 'rice', at: 780, steps: [] }], rounds: [{ startAt: 660, readyAt: 700 }], fills: [{ at: 700, trips: 2 }, { at: 700, trips: 1 }] });
+    expect(faults).toEqual([]);
+    expect(plan.tasks.filter((t) => t.kind === 'brew').map((t) => [t.start, t.end, t.attention, t.who[0]])).toEqual([[660, 665, 1, 'cy'], [665, 695, 0, undefined], [695, 700, 1, 'cy']]);
+    expect(plan.tasks.filter((t) => t.kind === 'fill').map((t) => [t.start, t.end, t.who[0]])).toEqual([[700, 706, 'cy'], [706, 709, 'cy']]);
+  });
+
+  test('the oil is put away after it has stood, though everybody has gone home', () => {
+    const { plan } = planOf({ people: crew, dishes: [{ id: 'puffs', at: 760, steps: [], fried: true }], stations: [{ on: 700, ready: 715, off: 800, drops: [720], cycle: 5 }] });
+    const away = plan.tasks.find((t) => t.kind === 'oilAway')!;
+    expect(away.start).toBe(800 + 12 * 60);
+    expect(away.note?.id).toBe('timeline.note.anybody');
+    expect(plan.overloads.some((o) => o.task === away.id)).toBe(false);
+  });
+});
