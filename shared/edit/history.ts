@@ -66,7 +66,12 @@ export function redo(history: History): History {
   return { present: step.after, past: [...history.past, step], future, openGroup: null };
 }
 
+const nameOf = (step: HistoryStep | undefined): Message | null => {
+  if (step === undefined) return null;
+  return step.name;
+};
+
 /** Name of the step `undo` would take back, or null. */
-export const undoName = (history: History): Message | null => history.past.at(-1)?.name ?? null;
+export const undoName = (history: History): Message | null => nameOf(history.past.at(-1));
 /** Name of the step `redo` would do again, or null. */
-export const redoName = (history: History): Message | null => history.future[0]?.name ?? null;
+export const redoName = (history: History): Message | null => nameOf(history.future[0]);

@@ -28,7 +28,9 @@ export function changeItem<T extends HasId>(event: Event, list: ListOf<T>, id: s
   if (!checked.ok) return checked.problem;
   const fields = Object.keys(patch);
   const plainName: Message = { id: 'edit.change', params: { thing: list.thing, name: list.nameOf(before), field: fields.length === 1 ? (fields[0] ?? null) : null } };
-  return settled(list.put(event, had.with(at, checked.value)), name?.(before, checked.value) ?? plainName);
+  const after = list.put(event, had.with(at, checked.value));
+  if (name !== undefined) return settled(after, name(before, checked.value));
+  return settled(after, plainName);
 }
 
 /**

@@ -32,5 +32,12 @@ export interface Formats {
   figure(value: number, unit: string): string;
 }
 
+/** A sentence inside a sentence: a `Message` the core passes as a parameter; it is already text when the entry is called, so `${String(p.name)}` writes it. */
+export interface Inner {
+  readonly id: string;
+  readonly params?: unknown;
+  toString(): string;
+}
+
 /** A catalogue entry: fixed text, or a sentence made from parameters. */
 export type Entry = string | ((params: never, formats: Formats) => string);

@@ -1,4 +1,4 @@
-import type { AmountWords, Entry, Formats } from '../formats';
+import type { AmountWords, Entry, Formats, Inner } from '../formats';
 
 /** Adults and children, as counts. */
 export interface GuestWords { readonly adults: number; readonly children: number }
@@ -60,10 +60,10 @@ export const reportWords = {
 
   'change.none': 'Nothing changes that you would notice.',
   'change.all': (p: { readonly count: number }, f) => `All ${counted(f, p.count, 'change', 'changes')}`,
-  'change.finding.new': (p: { readonly level: keyof typeof level; readonly text: string }) => `New: ${level[p.level].toLowerCase()}: ${p.text}`,
-  'change.finding.gone': (p: { readonly text: string }) => `In order now: ${p.text}`,
-  'change.finding.worse': (p: { readonly level: keyof typeof level; readonly text: string }) => `More serious now (${level[p.level].toLowerCase()}): ${p.text}`,
-  'change.finding.milder': (p: { readonly level: keyof typeof level; readonly text: string }) => `Less serious now (${level[p.level].toLowerCase()}): ${p.text}`,
+  'change.finding.new': (p: { readonly level: keyof typeof level; readonly finding: Inner }) => `New: ${level[p.level].toLowerCase()}: ${String(p.finding)}`,
+  'change.finding.gone': (p: { readonly finding: Inner }) => `In order now: ${String(p.finding)}`,
+  'change.finding.worse': (p: { readonly level: keyof typeof level; readonly finding: Inner }) => `More serious now (${level[p.level].toLowerCase()}): ${String(p.finding)}`,
+  'change.finding.milder': (p: { readonly level: keyof typeof level; readonly finding: Inner }) => `Less serious now (${level[p.level].toLowerCase()}): ${String(p.finding)}`,
   'change.buy.more': (p: { readonly name: string; readonly before: AmountWords; readonly after: AmountWords }, f) => `Buy more ${p.name}: ${amounts(f, p)}`,
   'change.buy.fewer': (p: { readonly name: string; readonly before: AmountWords; readonly after: AmountWords }, f) => `Buy less ${p.name}: ${amounts(f, p)}`,
   'change.buy.new': (p: { readonly name: string; readonly after: AmountWords }, f) => `Buy ${p.name} too: ${f.amount(p.after)}`,
@@ -72,9 +72,9 @@ export const reportWords = {
   'change.frying.last': (p: FromTo & { readonly dish: string }, f) => `Last ${p.dish} lifted out: ${move(f, p)}`,
   'change.oil.on': (p: FromTo & { readonly pan: string }, f) => `Heat on under ${p.pan}: ${move(f, p)}`,
   'change.drinks.first': (p: FromTo & { readonly drink: string }, f) => `First round of ${p.drink} started: ${move(f, p)}`,
-  'change.task.moved': (p: FromTo & { readonly name: string }, f) => `${p.name}: ${move(f, p)}`,
-  'change.task.new': (p: { readonly name: string; readonly at: number }, f) => `New job at ${f.clock(p.at)}: ${p.name}`,
-  'change.task.gone': (p: { readonly name: string }) => `Job falls away: ${p.name}`,
+  'change.task.moved': (p: FromTo & { readonly name: Inner }, f) => `${String(p.name)}: ${move(f, p)}`,
+  'change.task.new': (p: { readonly name: Inner; readonly at: number }, f) => `New job at ${f.clock(p.at)}: ${String(p.name)}`,
+  'change.task.gone': (p: { readonly name: Inner }) => `Job falls away: ${String(p.name)}`,
   'change.adults': (p: FromTo, f) => `${f.number(p.before)} → ${counted(f, p.after, 'adult', 'adults')}`,
   'change.children': (p: FromTo, f) => `${f.number(p.before)} → ${counted(f, p.after, 'child', 'children')}`,
   'change.portions.piece': (p: FromTo & { readonly dish: string }, f) => `${p.dish}: ${f.number(p.before)} → ${counted(f, p.after, 'piece', 'pieces')}`,
