@@ -1,0 +1,122 @@
+import { Big } from 'big.js';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { ruleIds } from '../../../shared/figure';
+import { amountText, convertFood, type UnitId } from '../../../shared/measure';
+import { ingredient, ingredients, sourceTitle } from '../../../shared/reference';
+import { isWordId } from '../../../shared/words';
+import { allFigures, faultsOf } from '../menu/make-menu';
+import { buy, line, needOf } from './make-buying';
+
+const bought = ingredients.filter((i) => i.section !== 'tap');
+const units: readonly UnitId[] = ['g', 'kg', 'oz', 'lb', 'ml', 'L', 'cup', 'tbsp', 'tsp', 'piece', 'clove'];
+const need = fc.tuple(fc.constantFrom(...bought.map((i) => i.id)), fc.integer({ min: 1, max: 3_000_000 }), fc.constantFrom(...units), fc.constantFrom('a', 'b', 'c'))
+  .map(([id, n, unit, origin]) => needOf(id, new Big(n).div(unit === 'g' || unit === 'ml' ? 100 : 100_000).toFixed(), unit, origin));
+const needs = fc.array(need, { minLength: 1, maxLength: 12 });
+const system = fc.constantFrom('metric', 'us');
+
+describe('shopping lines', () => {
+  it('buy at least what is needed and not in the larder, in whole packs; origins add up exactly, in files too', () => {
+    fc.assert(fc.property(needs, system, fc.integer({ min: 0, max: 500 }), (list, s, grams) => {
+      const larder = [{ ingredient: list[0]?.ingredient, amount: { amount: String(grams), unit: 'g' } }];
+      for (const l of buy(list, { preferences: { units: s }, larder }).lines) {
+        expect(l.buy.amount.plus(l.larder.amount).gte(l.need.amount)).toBe(true);
+        const packed = l.packs.reduce((sum, p) => sum.plus(p.size.amount.times(p.count)), new Big(0));
+        expect(packed.eq(l.buy.amount)).toBe(true);
+        const added = l.origins.reduce((sum, o) => sum.plus(o.amount.amount), new Big(0));
+        expect(added.eq(l.need.amount)).toBe(true);
+        const written = l.origins.reduce((sum, o) => sum.plus(amountText(o.amount).amount), new Big(0));
+        expect(written.eq(amountText(l.need).amount)).toBe(true);
+        const all = [l.need, l.larder, l.buy, ...l.origins.map((o) => o.amount), ...l.packs.map((p) => p.size)];
+        expect(new Set(all.map((a) => a.unit))).toEqual(new Set([l.need.unit]));
+      }
+    }), { numRuns: 150 });
+  });
+
+  it('every working recomputes, has words and known sources', () => {
+    fc.assert(fc.property(needs, system, (list, s) => {
+      for (const l of buy(list, { preferences: { units: s } }).lines) {
+        expect(faultsOf(l.needFigure, ruleIds)).toEqual([]);
+        for (const w of allFigures(l.needFigure).map((f) => f.working())) {
+          expect(isWordId(`rule.${w.rule}`)).toBe(true);
+          for (const t of w.terms) {
+            expect('text' in t.label || isWordId(t.label.word)).toBe(true);
+            if (t.origin?.kind === 'table') expect(sourceTitle(t.origin.source), t.origin.source).toBeDefined();
+          }
+        }
+      }
+    }), { numRuns: 80 });
+  });
+
+  it('buys the same food in metric and in US units, but for the packs', () => {
+    fc.assert(fc.property(needs, (list) => {
+      const metric = buy(list, { preferences: { units: 'metric' } });
+      const us = buy(list, { preferences: { units: 'us' } });
+      for (const m of metric.lines) {
+        const row = ingredient(m.ingredient);
+        const same = us.lines.filter((l) => l.ingredient === m.ingredient);
+        if (row === undefined || same.length !== 1 || metric.lines.filter((l) => l.ingredient === m.ingredient).length !== 1) continue;
+        const back = same[0] === undefined ? null : convertFood(same[0].need, m.need.unit, row);
+        if (back === null) continue;
+        // Each share is rounded up at the ninth decimal of its unit.
+        expect(Math.abs(back.amount.minus(m.need.amount).toNumber())).toBeLessThanOrEqual(1e-4 + m.need.amount.toNumber() * 1e-9);
+      }
+    }), { numRuns: 100 });
+  });
+
+  it('buys more for what is lost in trimming', () => {
+    const percent = ingredient('spinach')?.epPercent ?? 100;
+    const l = line(buy([needOf('spinach', 720, 'g')]), 'spinach');
+    const grams = convertFood(l.need, 'g', { gramsPerMl: null, gramsPer: ingredient('spinach')?.gramsPer ?? {} });
+    expect(grams?.amount.toNumber()).toBeCloseTo((720 * 100) / percent, 5);
+    expect(percent).toBeLessThan(100);
+  });
+
+  it('adds dishes to one line and takes the larder off before the packs', () => {
+    const plan = buy([needOf('chickpea-flour', 600, 'g', 'a'), needOf('chickpea-flour', '0.9', 'kg', 'b'), needOf('chickpea-flour', 100, 'g', 'a')], {
+      larder: [{ ingredient: 'chickpea-flour', amount: { amount: '350', unit: 'g' } }],
+    });
+    const l = line(plan, 'chickpea-flour');
+    expect(plan.lines.length).toBe(1);
+    expect(l.need.amount.toString()).toBe('1.6');
+    expect(l.origins.map((o) => [o.dish, o.amount.amount.toString()])).toEqual([['a', '0.7'], ['b', '0.9']]);
+    expect(l.larder.amount.toString()).toBe('0.35');
+    // 1.25 kg missing: 1 kg + 500 g.
+    expect(l.packs.map((p) => [p.count, p.size.amount.toString()])).toEqual([[1, '1'], [1, '0.5']]);
+  });
+
+  it('buys nothing when the larder has enough, and no water from the tap', () => {
+    const plan = buy([needOf('salt', 100, 'g'), needOf('water', 5, 'L')], { larder: [{ ingredient: 'salt', amount: { amount: '1', unit: 'kg' } }] });
+    expect(plan.lines.map((l) => l.ingredient)).toEqual(['salt']);
+    expect(plan.lines[0]?.packs).toEqual([]);
+    expect(plan.lines[0]?.buy.amount.toString()).toBe('0');
+  });
+
+  it('prices what is bought, not what is needed, and adds up exactly', () => {
+    const prices = [
+      { ingredient: 'chickpea-flour', price: '3.10', per: { amount: '1', unit: 'kg' } },
+      { ingredient: 'milk-whole', price: '0.57', per: { amount: '500', unit: 'ml' } },
+    ];
+    const plan = buy([needOf('chickpea-flour', 1100, 'g'), needOf('milk-whole', '1.4', 'L'), needOf('salt', 10, 'g')], { prices });
+    expect(line(plan, 'chickpea-flour').cost).toBe('4.65');
+    expect(line(plan, 'milk-whole').cost).toBe('2.28');
+    expect(line(plan, 'salt').cost).toBeUndefined();
+    expect(plan.cost).toBe('6.93');
+    expect(buy([needOf('salt', 10, 'g')]).cost).toBeNull();
+  });
+
+  it('lists what it does not know in the recipe\u2019s own unit and says so', () => {
+    const plan = buy([needOf('grandmothers-mix', 123, 'g', 'a'), needOf('grandmothers-mix', '0.2', 'kg', 'b'), needOf('grandmothers-mix', 2, 'piece', 'b')]);
+    expect(plan.unknown).toEqual([{ ingredient: 'grandmothers-mix', dishes: ['a', 'b'] }]);
+    expect(plan.lines.map((l) => [l.name, l.section, l.need.unit, l.need.amount.toString(), l.buy.amount.toString()])).toEqual([
+      ['grandmothers-mix', 'other', 'g', '323', '350'], ['grandmothers-mix', 'other', 'piece', '2', '2'],
+    ]);
+    expect(plan.sections).toEqual(['other']);
+  });
+
+  it('goes through the shop in order', () => {
+    const plan = buy([needOf('salt', 10, 'g'), needOf('milk-whole', 1, 'L'), needOf('onion', 1, 'kg'), needOf('carrot', 1, 'kg')]);
+    expect(plan.lines.map((l) => l.ingredient)).toEqual(['carrot', 'onion', 'milk-whole', 'salt']);
+    expect(plan.sections).toEqual(['vegetables', 'dairy', 'spices']);
+  });
+});
