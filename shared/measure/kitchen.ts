@@ -16,11 +16,11 @@ interface Row { readonly under: string; readonly step: string }
 
 // Grams and millilitres, common practice (no source): a kitchen scale and jug read no finer.
 const gramRows: readonly Row[] = [
-  { under: '1', step: '0.1' }, { under: '10', step: '0.5' }, { under: '30', step: '1' }, { under: '100', step: '5' },
+  { under: '2', step: '0.1' }, { under: '10', step: '0.5' }, { under: '50', step: '1' }, { under: '100', step: '5' },
   { under: '1000', step: '10' }, { under: '5000', step: '50' }, { under: '50000', step: '100' }, { under: '1e12', step: '500' },
 ];
 const mlRows: readonly Row[] = [
-  { under: '1', step: '0.25' }, { under: '15', step: '0.5' }, { under: '100', step: '5' }, { under: '250', step: '10' },
+  { under: '2', step: '0.25' }, { under: '15', step: '0.5' }, { under: '50', step: '2.5' }, { under: '100', step: '5' }, { under: '250', step: '10' },
   { under: '1000', step: '25' }, { under: '5000', step: '100' }, { under: '25000', step: '250' }, { under: '1e12', step: '500' },
 ];
 // Ounces, after the guide for rounding off weights of an early-childhood menu manual (ROUND); finer under 2 oz, where it says to use a measure.
@@ -68,8 +68,8 @@ function nearestCupFraction(rest: Big): Big {
 
 function cupParts(a: Amount): KitchenPart[] {
   const tsp = convert(a, 'tsp').amount;
-  if (tsp.lt(3)) return [{ text: fractionText(tsp.lt('0.5') ? toStep(tsp, '0.125') : toStep(tsp, '0.25')), unit: 'tsp' }];
-  if (tsp.lt(12)) return spoons(toStep(tsp, '0.5'));
+  if (tsp.lt('2.9')) return [{ text: fractionText(toStep(tsp, '0.125')), unit: 'tsp' }];
+  if (tsp.lt('11.75')) return spoons(toStep(tsp, tsp.lt(9) ? '0.25' : '0.5'));
   const cups = tsp.div(48);
   if (cups.gte(8)) return bigMeasure(cups);
   const whole = cups.round(0, Big.roundDown);
@@ -77,19 +77,22 @@ function cupParts(a: Amount): KitchenPart[] {
   if (cups.gte(2)) return [{ text: fractionText(whole.plus(nearestCupFraction(rest))), unit: 'cup' }];
   // Below two cups: full quarter cups and what is left in tablespoons.
   const quarters = cups.times(4).plus('0.0000001').round(0, Big.roundDown);
-  const left = toStep(tsp.minus(quarters.times(12)), '3').div(3);
+  const left = toStep(tsp.minus(quarters.times(12)), cups.lt('0.5') ? '1.5' : '3').div(3);
   const exactThird = [third, third.times(2)].find((t) => t.minus(rest).abs().lt('0.005'));
   if (exactThird !== undefined) return [{ text: fractionText(whole.plus(exactThird)), unit: 'cup' }];
   if (left.eq(0)) return [{ text: fractionText(quarters.div(4)), unit: 'cup' }];
   if (left.gte(4)) return [{ text: fractionText(quarters.plus(1).div(4)), unit: 'cup' }];
-  return [{ text: fractionText(quarters.div(4)), unit: 'cup' }, { text: plain(left), unit: 'tbsp' }];
+  return [{ text: fractionText(quarters.div(4)), unit: 'cup' }, { text: fractionText(left), unit: 'tbsp' }];
 }
 
 function spoons(tsp: Big): KitchenPart[] {
-  const half = tsp.div('1.5').round(0, Big.roundDown).div(2);
-  const left = tsp.minus(half.times(3));
-  const tbsp: KitchenPart = { text: fractionText(half), unit: 'tbsp' };
-  return left.eq(0) ? [tbsp] : [{ text: fractionText(tsp.div(3).round(0, Big.roundDown)), unit: 'tbsp' }, { text: fractionText(tsp.mod(3)), unit: 'tsp' }];
+  const whole = tsp.div(3).round(0, Big.roundDown);
+  const left = tsp.minus(whole.times(3));
+  const tbsp = (count: Big): KitchenPart => ({ text: fractionText(count), unit: 'tbsp' });
+  if (left.eq(0)) return [tbsp(whole)];
+  // Half a tablespoon is a spoon of the set.
+  if (left.eq('1.5')) return [tbsp(whole.plus('0.5'))];
+  return [tbsp(whole), { text: fractionText(left), unit: 'tsp' }];
 }
 
 /** From two quarts on: quarts in quarters, from four quarts gallons in quarts, from ten gallons half gallons. */
@@ -106,7 +109,8 @@ function bigMeasure(cups: Big): KitchenPart[] {
 /**
  * An amount as a cook measures it: spoons and cups with fractions, grams and kilograms, ounces and pounds; large amounts in large units.
  * Within a dimension only; counted things keep their unit, in quarters up to 10 and whole above.
- * The rounding error stays under 10 % for amounts of at least 1 g, 1 ml or ¼ tsp, and under 4 % from 100 g on.
+ * Off by at most 13 % from 1 g, 1 ml, ½ tsp and ½ oz on, and by at most 7 % from 30 g, 30 ml, 2 tbsp and 2 oz on.
+ * Steps of US measures follow a printed guide for rounding off weights and measures (ROUND); metric ones are common practice.
  * An amount above zero never becomes zero: the smallest step is named instead.
  */
 export function kitchenAmount(a: Amount, system: 'metric' | 'us'): KitchenPart[] {
