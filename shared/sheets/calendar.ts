@@ -7,6 +7,8 @@ function dayNumber(year: number, month: number, day: number): number {
   return era * 146097 + yearOfEra * 365 + Math.floor(yearOfEra / 4) - Math.floor(yearOfEra / 100) + dayOfYear - 719468;
 }
 
+const two = (n: number): string => String(n).padStart(2, '0');
+
 function civil(days: number): string {
   const z = days + 719468;
   const era = Math.floor(z / 146097);
@@ -16,7 +18,6 @@ function civil(days: number): string {
   const mp = Math.floor((5 * doy + 2) / 153);
   const month = mp < 10 ? mp + 3 : mp - 9;
   const year = yoe + era * 400 + (month <= 2 ? 1 : 0);
-  const two = (n: number): string => String(n).padStart(2, '0');
   return `${String(year).padStart(4, '0')}-${two(month)}-${two(doy - Math.floor((153 * mp + 2) / 5) + 1)}`;
 }
 

@@ -7,3 +7,6 @@ export { marginMm, paperMm } from './paper/page-css';
 export { nextLetter, versionOf, type SheetVersion } from './version';
 export { namesOf, type Names } from './names';
 export { shiftDay } from './calendar';
+export { flaskFacts, type FlaskFacts } from './drinks/flask-facts';
+export { fryRows, type FryRow } from './fry/rows';
+export { sheetFace, sheetFontCss, sheetFontFiles } from './fonts';

@@ -1,5 +1,5 @@
 import { renderToStaticMarkup } from 'react-dom/server';
-import { fingerprint } from './fingerprint-stopgap';
+import { fingerprint } from '../changes';
 import type { Plan } from '../plan';
 import { say, type Formats } from '../words';
 import { dayDrafts, helperDrafts } from './day/day';

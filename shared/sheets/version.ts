@@ -15,7 +15,7 @@ export interface SheetVersion {
   readonly issued: boolean;
 }
 
-const rank = (letter: string): number => [...letter].reduce((sum, c) => sum * 26 + (c.codePointAt(0) ?? 64) - 64, 0);
+const rank = (letter: string): number => Array.from(letter).reduce((sum, c) => sum * 26 + (c.codePointAt(0) ?? 64) - 64, 0);
 
 /**
  * The version of a sheet kind: the latest printed letter while the content is the same, else the next one.

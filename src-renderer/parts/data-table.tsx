@@ -27,7 +27,7 @@ interface DataTableProps<Row extends RowData> {
 export function DataTable<Row extends RowData>({ caption, rows, columns, numeric, rowId, only }: DataTableProps<Row>) {
   const t = useSpeaker();
   const table = useTable({
-    features: dataTableFeatures, columns: columns as DataColumn<Row>[], data: rows as Row[], getRowId: rowId, enableMultiSort: false,
+    features: dataTableFeatures, columns, data: rows, getRowId: rowId, enableMultiSort: false,
     state: { columnFilters: only === null ? [] : [{ id: only.column, value: only.value }] },
   });
   return (
@@ -56,7 +56,10 @@ export function DataTable<Row extends RowData>({ caption, rows, columns, numeric
         <tbody>
           {table.getRowModel().rows.map((row) => (
             <tr key={row.id}>
-              {row.getAllCells().map((cell) => <td key={cell.id} className={numeric.includes(cell.column.id) ? styles['n'] : ''}><table.FlexRender cell={cell} /></td>)}
+              {row.getAllCells().map((cell) => (
+                // oxlint-disable-next-line jsx-a11y/control-has-associated-label -- the cell's control brings its own label
+                <td key={cell.id} className={numeric.includes(cell.column.id) ? styles['n'] : ''}><table.FlexRender cell={cell} /></td>
+              ))}
             </tr>
           ))}
         </tbody>

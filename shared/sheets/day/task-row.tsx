@@ -33,10 +33,11 @@ export function TaskRow({ task, showWho, hour, context }: Props): ReactElement {
   );
 }
 
+const hour = (task: Task | undefined): number => Math.floor((task?.start ?? 0) / 60);
+
 /** A table of jobs in order of time; the first job of each clock hour has a heavier line above. */
 export function TaskTable({ tasks, showWho, context }: { readonly tasks: readonly Task[]; readonly showWho: boolean; readonly context: SheetContext }): ReactElement {
   const { formats: f } = context;
-  const hour = (task: Task | undefined): number => Math.floor((task?.start ?? 0) / 60);
   return (
     <table className="tasks">
       <thead>

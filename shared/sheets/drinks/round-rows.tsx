@@ -22,16 +22,14 @@ export function RoundRows({ round, context: { plan, formats: f, names } }: { rea
         <td className="mid nowrap n">{quantity(f, round.litres, 'L')}</td>
       </tr>
       <tr className="detailrow">
-        <td />
-        <td colSpan={6}>
+        <td colSpan={7}>
           <strong>{water}{rest.length > 0 && `; ${linesWords(f, names, rest)}`}</strong>
           {round.heatMinutes.value > 0 && <span className="grey"> {say(f, 'sheets.drinks.boils', { at: round.boilAt })}</span>}
         </td>
       </tr>
       {fills.map((fill) => (
         <tr className="detailrow" key={`${fill.dispenser}-${fill.at}`}>
-          <td />
-          <td colSpan={6}>
+          <td colSpan={7}>
             <div className="line">
               <TickBox small />
               <span>

@@ -56,10 +56,11 @@ function Cautions({ station, context: { plan, formats: f } }: { readonly station
   );
 }
 
+const unique = (list: readonly string[]): readonly string[] => [...new Set(list)];
+
 /** One fry sheet per station that fries: one person stands there and reads one paper. */
 export function fryDrafts(context: SheetContext): readonly SheetDraft[] {
   const { batches, loads } = context.plan.frying;
-  const unique = (list: readonly string[]): readonly string[] => [...new Set(list)];
   return unique(batches.map((b) => b.station)).map((id) => {
     const own = batches.filter((b) => b.station === id);
     const station = { id, pans: unique(own.map((b) => b.pan)), dishes: unique(own.map((b) => b.dish)) };

@@ -37,7 +37,7 @@ function Job({ task, context }: { readonly task: Task; readonly context: SheetCo
   );
 }
 
-function Jobs({ tasks, context: context }: { readonly tasks: readonly Task[]; readonly context: SheetContext }): ReactElement {
+function Jobs({ tasks, context }: { readonly tasks: readonly Task[]; readonly context: SheetContext }): ReactElement {
   const { formats: f } = context;
   return (
     <table className="prep">

@@ -26,7 +26,7 @@ export const tableCss = `
 .sheet .bowl .detail { font-size: 11pt; display: block; }
 .sheet .fry .for { width: 46mm; }
 .sheet .sectionrow th { font-size: 14pt; font-weight: 700; color: #000; padding-top: 4mm; border-bottom: 1.5pt solid #000; }
-.sheet .detailrow td { padding: 0.8mm 0; border-bottom-color: transparent; }
+.sheet .detailrow td { padding: 0.8mm 0 0.8mm 11mm; border-bottom-color: transparent; }
 .sheet .shopping td.n, .sheet .shopping th.n { padding-right: 5mm; }
 .sheet .shopping .forcell { width: 52mm; }
 .sheet .tasks .t1 { width: 36mm; }

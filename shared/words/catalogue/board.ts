@@ -1,4 +1,7 @@
 import type { Entry, Formats } from '../formats';
+import { viewGuestsWords } from './view-guests';
+import { viewKitchenWords } from './view-kitchen';
+import { viewMenuWords } from './view-menu';
 
 /** Words of the clock board and of the views Guests, Menu and Kitchen. */
 export const boardWords = {
@@ -61,4 +64,7 @@ export const boardWords = {
   'board.waves': 'Waves',
   'board.firstArrive': 'First arrive',
   'board.lastArrive': 'Last arrive',
+  ...viewGuestsWords,
+  ...viewMenuWords,
+  ...viewKitchenWords,
 } as const satisfies Record<string, Entry>;

@@ -33,6 +33,6 @@ export const viewDrinksWords = {
   'view.drinks.levelAxis': 'litres in it',
   'view.drinks.heatAxis': 'temperature',
   'view.drinks.fillMark': (p: { at: number; amount: string }, f: Formats) => `filled ${f.clock(p.at)}, ${p.amount}`,
-  'view.drinks.pictureKey': 'Bars under the line show how full it is; the line above shows how hot; a triangle is a fill.',
+  'view.drinks.pictureKey': 'The tinted area shows how full it is, the dark line how hot; a triangle marks a fill.',
   'view.drinks.problems': 'Needs a decision',
 } as const satisfies Record<string, Entry>;

@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { formatsFor } from '../../../shared/event';
 import { sheetCss, sheetDocument, sheetPageCss, sheetsOf } from '../../../shared/sheets';

@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { minutes } from '../../../shared/measure';
 import { flaskFacts } from '../../../shared/sheets/drinks/flask-facts';
@@ -40,9 +40,9 @@ describe('rows of a fry sheet', () => {
   });
 });
 
-describe('facts of a flask', () => {
-  const flask = (litres: readonly number[], celsius: readonly number[]) => ({ ...lanternPlan().drinks.dispensers[0]!, fromMinute: minutes(600), litres, celsius });
+const flask = (litres: readonly number[], celsius: readonly number[]) => ({ ...lanternPlan().drinks.dispensers[0]!, fromMinute: minutes(600), litres, celsius });
 
+describe('facts of a flask', () => {
   it('coolest counts only while something is in it', () => {
     expect(flaskFacts(flask([0, 5, 4, 0], [21, 90, 88, 21])).coolest).toEqual({ celsius: 88, at: 602 });
   });

@@ -10,6 +10,9 @@ const made = (more: Parameters<typeof lanternPlan>[0] = {}, how: Partial<SheetOp
 };
 /** Words of a document without tags, so that a sentence split by markup is found. */
 const text = (html: string): string => html.replace(/<style>[\s\S]*?<\/style>/, '').replaceAll('&#x27;', "'").replaceAll(/<[^>]+>/g, '').replaceAll(/\s+/g, ' ');
+const all = (more: Parameters<typeof lanternPlan>[0]): string => text(sheetDocument(made(more), { lang: 'en-GB' }));
+/** As the cook's units and kitchen rounding write it. */
+const amount = (value: string, unit: string): string => formatsFor(lanternPlan().event.preferences, '2026-12-12').amount({ amount: value, unit });
 const textOf = (kind: string, more: Parameters<typeof lanternPlan>[0] = {}): string =>
   text(sheetDocument(made(more).filter((s) => s.kind === kind), { lang: 'en-GB' }));
 
@@ -92,7 +95,7 @@ describe('the fry sheet', () => {
 describe('the other sheets', () => {
   it('drinks: water and leaf of each round, the fill with its trips, the coolest moment and when it is empty', () => {
     const words = textOf('drinks');
-    expect(words).toContain('water 6.3 L; 72 g black tea');
+    expect(words).toContain(`water ${amount('6.3', 'L')}; ${amount('72', 'g')} black tea`);
     expect(words).toContain('Fill Tea flask with 6 L at 10:52, in 2 trips');
     expect(words).toContain('90 °C, 10:54');
     expect(words).toContain('10:55');
@@ -102,7 +105,7 @@ describe('the other sheets', () => {
     const words = textOf('shopping');
     expect(words).toContain('2 × 2 kg');
     expect(words).toContain('not before Thursday 10 December');
-    expect(words).toContain('0.5 kg in the house');
+    expect(words).toContain(`${amount('0.5', 'kg')} in the house`);
     expect(words).not.toContain('Water');
     expect(words).toContain('Known prices together: €7.40');
   });
@@ -124,7 +127,6 @@ describe('the other sheets', () => {
   });
 
   it('never print who is allergic to what, unless asked for', () => {
-    const all = (more: Parameters<typeof lanternPlan>[0]): string => text(sheetDocument(made(more), { lang: 'en-GB' }));
     expect(all({})).not.toMatch(/allerg|2 guests|nuts/i);
     expect(all({ event: { preferences: { printAllergies: true } } })).toContain('Allergies to remember');
   });

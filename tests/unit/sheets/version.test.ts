@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { formatsFor } from '../../../shared/event';
 import { nextLetter, shiftDay, sheetsOf, versionOf } from '../../../shared/sheets';
@@ -31,12 +31,12 @@ describe('version letters', () => {
   });
 });
 
-describe('fingerprints of sheets', () => {
-  const of = (kind: string, more: Parameters<typeof lanternPlan>[0], printedAt = '9:05') => {
-    const plan = lanternPlan(more);
-    return sheetsOf(plan, formatsFor(plan.event.preferences, plan.event.day), { paper: 'a4', printedAt }).find((s) => s.kind === kind)?.fingerprint;
-  };
+const of = (kind: string, more: Parameters<typeof lanternPlan>[0], printedAt = '9:05') => {
+  const plan = lanternPlan(more);
+  return sheetsOf(plan, formatsFor(plan.event.preferences, plan.event.day), { paper: 'a4', printedAt }).find((s) => s.kind === kind)?.fingerprint;
+};
 
+describe('fingerprints of sheets', () => {
   it('do not depend on when or on which paper it was printed', () => {
     expect(of('fry', {}, '9:05')).toBe(of('fry', {}, '17:40'));
   });
@@ -46,6 +46,8 @@ describe('fingerprints of sheets', () => {
     expect(of('shopping', { batches: 24 })).toBe(of('shopping', { batches: 25 }));
   });
 });
+
+const iso = (n: number): string => new Date(n * 86400000).toISOString().slice(0, 10);
 
 describe('days', () => {
   it('shift across months, leap days and years', () => {
@@ -57,7 +59,6 @@ describe('days', () => {
 
   it('agree with the calendar of the language for any day of two centuries', () => {
     fc.assert(fc.property(fc.integer({ min: -36500, max: 36500 }), fc.integer({ min: -400, max: 400 }), (day, by) => {
-      const iso = (n: number): string => new Date(n * 86400000).toISOString().slice(0, 10);
       expect(shiftDay(iso(day), by)).toBe(iso(day + by));
     }));
   });

@@ -1,0 +1,27 @@
+import type { DispenserPlan } from '../../../shared/drinks';
+import type { Plan } from '../../../shared/plan';
+import { flaskFacts, type Names } from '../../../shared/sheets';
+import { useSpeaker } from '../../app/speak';
+import { FigureButton } from '../../parts/figure-button';
+import { Fact, Facts } from '../../parts/view-page';
+import { FlaskPicture } from './flask-picture';
+import styles from './drinks.module.css';
+
+/** One flask: what it holds, how it cools, how full and how hot it is over the day. */
+export function FlaskSection({ flask, plan, names }: { readonly flask: DispenserPlan; readonly plan: Plan; readonly names: Names }) {
+  const t = useSpeaker();
+  const { coolest, emptyAt } = flaskFacts(flask);
+  const notes = [
+    ...(coolest === null ? [] : [t('view.drinks.coolest', { celsius: coolest.celsius, at: coolest.at })]),
+    ...(emptyAt.length === 0 ? [] : [t('view.drinks.emptyAt', { at: t.formats.list(emptyAt.map((at) => t.formats.clock(at))) })]),
+  ];
+  return (
+    <section className={styles['flask']}>
+      <h4>{t('view.drinks.flaskOf', { flask: flask.name, drink: names.dish(flask.drink), litres: t.formats.figure(flask.capacityLitres, 'L') })}</h4>
+      <Facts>
+        <Fact name={t('view.drinks.cooling')} note={notes.join('; ')}><FigureButton figure={flask.coolingPerHour} title={t('view.drinks.cooling')} /></Fact>
+      </Facts>
+      <FlaskPicture flask={flask} fills={plan.drinks.fills.filter((f) => f.dispenser === flask.id)} roomC={plan.event.kitchen.roomC} />
+    </section>
+  );
+}

@@ -1,0 +1,39 @@
+import type { Plan } from '../../../shared/plan';
+import type { Names } from '../../../shared/sheets';
+import { useSpeaker } from '../../app/speak';
+import { FigureButton } from '../../parts/figure-button';
+import styles from '../../parts/table.module.css';
+
+/** Served, brewed, rounds, left and not served of each drink. */
+export function TotalTable({ plan, names }: { readonly plan: Plan; readonly names: Names }) {
+  const t = useSpeaker();
+  return (
+    <div className={styles['scroll']}>
+      <table className={styles['table']}>
+        <caption className="unseen">{t('view.drinks.totals')}</caption>
+        <thead>
+          <tr>
+            <th scope="col">{t('view.drinks.drink')}</th>
+            <th scope="col" className={styles['n']}>{t('view.drinks.served')}</th>
+            <th scope="col" className={styles['n']}>{t('view.drinks.brewed')}</th>
+            <th scope="col" className={styles['n']}>{t('view.drinks.rounds')}</th>
+            <th scope="col" className={styles['n']}>{t('view.drinks.left')}</th>
+            <th scope="col" className={styles['n']}>{t('view.drinks.unmet')}</th>
+          </tr>
+        </thead>
+        <tbody>
+          {plan.drinks.totals.map((d) => (
+            <tr key={d.drink}>
+              <td><strong>{names.dish(d.drink)}</strong></td>
+              <td className={styles['n']}><FigureButton figure={d.served} title={t('view.drinks.served')} /></td>
+              <td className={styles['n']}><FigureButton figure={d.brewed} title={t('view.drinks.brewed')} /></td>
+              <td className={styles['n']}><FigureButton figure={d.rounds} title={t('view.drinks.rounds')} /></td>
+              <td className={styles['n']}>{t.formats.figure(d.leftLitres, 'L')}</td>
+              <td className={styles['n']}>{d.unmetLitres > 0 ? t.formats.figure(d.unmetLitres, 'L') : '–'}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
+  );
+}
