@@ -78,6 +78,7 @@ export type CallOutput<M extends HostMethod> = z.output<Contract[M]['output']>;
 
 /** Something went wrong at the border. `code` for programs, `message` and `mend` for the cook: what is wrong, and what to do. */
 export const problemSchema = z.object({ code: z.string(), message: z.string(), mend: z.string().optional() });
+/** A problem at the border, ready to be read. */
 export type Problem = z.infer<typeof problemSchema>;
 /** Answer of a call. */
 export type Answer<T> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly problem: Problem };

@@ -1,13 +1,17 @@
 import { problemOf } from '../problem';
+import { checkCommand } from './check';
+import { compareCommand } from './compare';
 import { convertCommand } from './convert';
 import { openCommand } from './open';
+import { planCommand } from './plan';
+import { sheetsCommand } from './sheets';
 import { BadInput, exits, processTerminal } from './terminal';
 import type { Command, Terminal } from './terminal';
 import { tell } from './words';
 
 const commands: ReadonlyMap<string, Command> = new Map([
-  ['convert', convertCommand],
-  ['open', openCommand],
+  ['plan', planCommand], ['sheets', sheetsCommand], ['convert', convertCommand],
+  ['check', checkCommand], ['compare', compareCommand], ['open', openCommand],
 ]);
 
 const isHelp = (argument: string): boolean => argument === '--help' || argument === '-h';

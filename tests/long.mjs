@@ -1,0 +1,18 @@
+// `npm run long`: the long campaigns. `npm run long -- 500` makes fewer rounds.
+import { tsImport } from 'tsx/esm/api';
+
+const rounds = Number(process.argv[2] ?? 2000);
+if (!Number.isInteger(rounds) || rounds < 1) {
+  process.stderr.write('Give a whole number of rounds.\n');
+  process.exit(2);
+}
+const { killWhileSaving } = await tsImport('./faults/kill-loop.ts', import.meta.url);
+const start = Date.now() % 4_294_967_296;
+process.stdout.write(`Killing a save ${rounds} times (start number ${start})...\n`);
+const count = await killWhileSaving(rounds, start);
+process.stdout.write(`${JSON.stringify(count)}\n`);
+const bad = count.torn + count.lost + count.tornBackups + count.unswept;
+process.stdout.write(bad === 0
+  ? `0 of ${rounds} saves torn or lost: with 95 % confidence fewer than ${(300 / rounds).toFixed(2)} % are.\n`
+  : `${bad} bad outcomes.\n`);
+process.exitCode = bad === 0 ? 0 : 1;
