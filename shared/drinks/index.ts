@@ -1,3 +1,6 @@
 /** Public file of the room `drinks`. */
 export * from './types';
 export * from './rules';
+export { planDrinks } from './plan';
+export { drinksNeeds } from './needs';
+export { liftLitres } from './rounds';

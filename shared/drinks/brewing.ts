@@ -1,0 +1,82 @@
+import type { Brewing, Event, Pot } from '../event';
+import { settle } from '../household';
+import type { BurnerState } from '../kitchen';
+import type { DishPlan } from '../menu';
+import { book, latestStart, type Calendar } from './calendar';
+import { isBrewed, roundSize, type RoundSize } from './round-size';
+
+/** A round with its pot, burner and start. */
+export interface PlacedRound {
+  readonly dish: DishPlan;
+  readonly pot: Pot;
+  readonly burner: string | null;
+  readonly startAt: number;
+  readonly readyAt: number;
+  readonly pouredAt: number;
+  readonly size: RoundSize;
+}
+
+/** Burners for drinks, best first: not under a frying pan, indoors before outdoors, strong before weak. */
+export function drinkBurners(event: Event, burners: readonly BurnerState[]): BurnerState[] {
+  const pans = new Set(event.kitchen.stations.flatMap((s) => s.pans));
+  const frying = new Set(event.kitchen.pans.filter((p) => pans.has(p.id)).map((p) => p.burner));
+  return burners.filter((b) => !frying.has(b.burner.id))
+    .sort((a, b) => Number(a.burner.place === 'outdoor') - Number(b.burner.place === 'outdoor') || b.usefulW.value - a.usefulW.value || (a.burner.id < b.burner.id ? -1 : 1));
+}
+
+/** What a kitchen offers to brewing. */
+export interface BrewPlace {
+  readonly event: Event;
+  readonly burners: readonly BurnerState[];
+  readonly pots: readonly Pot[];
+  readonly calendar: Calendar;
+}
+
+/**
+ * Places rounds so that up to `litres` are ready by `by`: as few rounds as the pots allow, each as late as pot and burner are free.
+ * Fewer litres come back when there is not pot or burner enough in time. Books what it takes.
+ */
+export function placeRounds(place: BrewPlace, dish: DishPlan, brewing: Brewing, litres: number, by: number): PlacedRound[] {
+  const rounds: PlacedRound[] = [];
+  let left = litres;
+  while (left > 1e-6) {
+    const best = bestRound(place, dish, brewing, left, by);
+    if (best === null) break;
+    rounds.push(best);
+    book(place.calendar, `pot ${best.pot.id}`, best.startAt, best.pouredAt);
+    if (best.burner !== null) book(place.calendar, `burner ${best.burner}`, best.startAt, best.startAt + best.size.burnerMinutes);
+    left = Math.round((left - best.size.litres) * 1e6) / 1e6;
+  }
+  return rounds;
+}
+
+/** Of all pots and burners: most litres first, then the shortest wait, then the smallest pot, then the better burner. */
+function bestRound(place: BrewPlace, dish: DishPlan, brewing: Brewing, litres: number, by: number): PlacedRound | null {
+  const wait = Math.min(settle(place.event, 'brew.waitMinutes').value, brewing.goodForMinutes / 2);
+  let best: PlacedRound | null = null;
+  for (const pot of [...place.pots].sort((a, b) => a.litres - b.litres)) {
+    for (const burner of isBrewed(brewing) ? place.burners : [null]) {
+      const size = fitted(place.event, dish, brewing, litres, pot, burner);
+      if (size === null || (best !== null && size.litres < best.size.litres - 1e-6)) continue;
+      const startAt = latestStart(place.calendar, {
+        pot: `pot ${pot.id}`, burner: burner === null ? null : `burner ${burner.burner.id}`, burnerMinutes: size.burnerMinutes, minutes: size.minutes, by, wait,
+      });
+      if (startAt === null) continue;
+      const found: PlacedRound = { dish, pot, burner: burner?.burner.id ?? null, startAt, readyAt: startAt + size.minutes, pouredAt: by, size };
+      if (best === null || size.litres > best.size.litres + 1e-6 || found.readyAt > best.readyAt) best = found;
+    }
+  }
+  return best;
+}
+
+/** The round, cut to what the pot may hold; null when even a little does not fit. */
+function fitted(event: Event, dish: DishPlan, brewing: Brewing, litres: number, pot: Pot, burner: BurnerState | null): RoundSize | null {
+  const room = pot.litres * brewing.potFill;
+  const whole = roundSize(event, dish, brewing, litres, pot, burner);
+  if (whole.potLitres <= room + 1e-9) return whole;
+  // Liquid in the pot is a straight line over litres served; two points give it.
+  const small = roundSize(event, dish, brewing, litres / 2, pot, burner);
+  const slope = (whole.potLitres - small.potLitres) / (litres / 2);
+  const most = Math.floor(((room - (whole.potLitres - slope * litres)) / slope) * 100 + 1e-6) / 100;
+  return most > 0.05 ? roundSize(event, dish, brewing, most, pot, burner) : null;
+}

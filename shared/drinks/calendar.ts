@@ -1,0 +1,41 @@
+/** Times at which pots and burners are in use, by id; `from` inclusive, `to` exclusive, minutes. */
+export type Calendar = Map<string, { readonly from: number; readonly to: number }[]>;
+
+/** Marks a thing as in use. */
+export function book(calendar: Calendar, id: string, from: number, to: number): void {
+  calendar.set(id, [...(calendar.get(id) ?? []), { from, to }]);
+}
+
+/** Start of the latest booking that overlaps [from, to); null when the thing is free. */
+export function clash(calendar: Calendar, id: string, from: number, to: number): number | null {
+  const starts = (calendar.get(id) ?? []).filter((b) => b.from < to && from < b.to).map((b) => b.from);
+  return starts.length === 0 ? null : Math.max(...starts);
+}
+
+/** A wish: a pot from start until the drink is poured, and a burner (or none) for the first minutes. */
+export interface Wish {
+  readonly pot: string;
+  readonly burner: string | null;
+  /** Minutes from start until the burner is free again. */
+  readonly burnerMinutes: number;
+  /** Minutes from start until ready. */
+  readonly minutes: number;
+  /** Poured at. */
+  readonly by: number;
+  /** Longest wait in the pot. */
+  readonly wait: number;
+}
+
+/** Latest whole start minute that leaves pot and burner free; null when the drink would wait too long. */
+export function latestStart(calendar: Calendar, w: Wish): number | null {
+  let start = Math.floor(w.by - w.minutes);
+  while (start + w.minutes >= w.by - w.wait) {
+    const pot = clash(calendar, w.pot, start, w.by);
+    // The pot holds the drink until it is poured; one in use anywhere up to then is no use, whenever the start.
+    if (pot !== null && pot >= start + w.minutes) return null;
+    const burner = w.burner === null ? null : clash(calendar, w.burner, start, start + w.burnerMinutes);
+    if (pot === null && burner === null) return start;
+    start = burner === null ? start - 1 : Math.min(start - 1, Math.floor(burner - w.burnerMinutes));
+  }
+  return null;
+}

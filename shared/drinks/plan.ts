@@ -1,0 +1,54 @@
+import type { Event } from '../event';
+import type { KitchenPlan } from '../kitchen';
+import type { DishPlan, MenuPlan } from '../menu';
+import type { Message } from '../words';
+import { drinkBurners, type BrewPlace } from './brewing';
+import { dispenserPlan } from './dispensers';
+import { drinkLine, nextFilling, type DrinkLine } from './drink-line';
+import { isBrewed } from './round-size';
+import { numberRounds } from './rounds';
+import { drinkTotal } from './totals';
+import type { DrinksPlan } from './types';
+import { vesselsOf, type Vessel } from './vessels';
+
+/**
+ * Brewing and serving of every drink: fillings forward in time, the drink that runs out first next, each brewed as late as pots and burners
+ * allow. A filling starts with an empty vessel. What nobody can brew in time is unmet. Deterministic; never throws for a parsed event.
+ */
+export function planDrinks(event: Event, menu: MenuPlan, kitchen: KitchenPlan): DrinksPlan {
+  const lines = linesOf(event, menu.dishes);
+  const serving = new Set(lines.flatMap((l) => l.vessels.flatMap((v) => (v.pot === null ? [] : [v.pot]))));
+  const free = event.kitchen.pots.filter((p) => !serving.has(p.id));
+  const place: BrewPlace = { event, burners: drinkBurners(event, kitchen.burners), pots: free.length > 0 ? free : event.kitchen.pots, calendar: new Map() };
+  for (;;) {
+    const next = lines.filter((l) => l.next !== null).reduce<DrinkLine | null>((first, l) => (first === null || (l.next ?? 0) < (first.next ?? 0) ? l : first), null);
+    if (next === null) break;
+    nextFilling(place, next);
+  }
+  const { rounds, fills } = numberRounds(event, lines);
+  return {
+    rounds, fills, totals: lines.map((l) => drinkTotal(l, rounds)),
+    dispensers: lines.flatMap((l) => l.vessels.flatMap((v) => dispenserPlan(event, l, v) ?? [])),
+    problems: lines.flatMap((l) => problemsOf(place, l)),
+  };
+}
+
+function linesOf(event: Event, dishes: readonly DishPlan[]): DrinkLine[] {
+  const taken = new Set<string>();
+  return dishes.flatMap((dish) => {
+    const brewing = dish.recipe.brewing;
+    if (brewing === undefined || dish.firstServed === null) return [];
+    const vessels: Vessel[] = vesselsOf(event, dish.id, taken);
+    for (const v of vessels) if (v.pot !== null) taken.add(v.pot);
+    return [drinkLine(dish, brewing, vessels)];
+  });
+}
+
+function problemsOf(place: BrewPlace, line: DrinkLine): Message[] {
+  if (line.unmetLitres < 1e-6) return [];
+  const drink = line.dish.name;
+  if (line.vessels.length === 0) return [{ id: 'drinks.problem.noVessel', params: { drink } }];
+  if (place.pots.length === 0) return [{ id: 'drinks.problem.noPot', params: { drink } }];
+  if (isBrewed(line.brewing) && place.burners.length === 0) return [{ id: 'drinks.problem.noBurner', params: { drink } }];
+  return [{ id: 'drinks.problem.unmet', params: { drink, litres: line.unmetLitres } }];
+}

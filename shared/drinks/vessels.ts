@@ -1,0 +1,49 @@
+import type { Dispenser, Event } from '../event';
+import { entered, figure, just, power, divide, times, type Figure } from '../figure';
+import { settle, settledTerm, type Settled } from '../household';
+import { scaledRate } from './rules';
+
+/** Something a drink is served from: a dispenser, or the pot it stands in. */
+export interface Vessel {
+  readonly id: string;
+  readonly name: string;
+  readonly litres: number;
+  readonly massKg: number;
+  /** Pot it really is; null for a dispenser. */
+  readonly pot: string | null;
+  /** Keeps this temperature by itself, °C; null when it cools. */
+  readonly heldC: number | null;
+  /** Share of the difference to the room lost in an hour, when full. */
+  readonly cooling: Figure;
+}
+
+/** The vessels of a drink: its dispensers, else a pot not yet taken for serving (the largest). Empty when there is neither. */
+export function vesselsOf(event: Event, dish: string, potsTaken: ReadonlySet<string>): Vessel[] {
+  const own = event.kitchen.dispensers.flatMap((d, at) => (d.dish === dish ? [dispenserVessel(event, d, at)] : []));
+  if (own.length > 0) return own;
+  const pot = event.kitchen.pots.filter((p) => !potsTaken.has(p.id)).reduce<(typeof event.kitchen.pots)[number] | null>((best, p) => (best === null || p.litres > best.litres ? p : best), null);
+  if (pot === null) return [];
+  const open = settle(event, 'cool.vesselOpen');
+  return [{ id: `pot:${pot.id}`, name: pot.name, litres: pot.litres, massKg: pot.massKg, pot: pot.id, heldC: null, cooling: openCooling(open) }];
+}
+
+const openCooling = (open: Settled): Figure => figure(open.value, '', () => ({ rule: 'drinks.cooling', terms: [settledTerm('rate', open)], sum: just('rate') }));
+
+function dispenserVessel(event: Event, d: Dispenser, at: number): Vessel {
+  return {
+    id: d.id, name: d.name, litres: d.litres, massKg: d.massKg, pot: null, heldC: d.insulation === 'heated' ? settle(event, 'hold.heatedC').value : null,
+    cooling: coolingOf(event, d, at),
+  };
+}
+
+function coolingOf(event: Event, d: Dispenser, at: number): Figure {
+  const measured = d.coolingPerHour;
+  if (measured !== undefined) return figure(measured, '', () => ({ rule: 'drinks.cooling', terms: [entered('rate', { word: 'drinks.term.cooling' }, measured, '', `kitchen.dispensers[${at}].coolingPerHour`)], sum: just('rate') }));
+  if (d.insulation === 'none' || d.insulation === 'heated') return openCooling(settle(event, 'cool.vesselOpen'));
+  const rate = settle(event, d.insulation === 'foam' ? 'disp.k' : 'flask.k');
+  const size = settle(event, d.insulation === 'foam' ? 'disp.kLitres' : 'flask.kLitres');
+  return figure(scaledRate(rate.value, size.value, d.litres), '', () => ({
+    rule: 'newton.sizeScaling', terms: [settledTerm('rate', rate), settledTerm('size', size), entered('litres', { word: 'drinks.term.vesselLitres' }, d.litres, 'L', `kitchen.dispensers[${at}].litres`)],
+    sum: times('rate', power(divide('litres', 'size'), -1 / 3)),
+  }));
+}
