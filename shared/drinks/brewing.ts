@@ -3,7 +3,7 @@ import { settle } from '../household';
 import type { BurnerState } from '../kitchen';
 import type { DishPlan } from '../menu';
 import { book, latestStart, type Calendar } from './calendar';
-import { isBrewed, roundSize, type RoundSize } from './round-size';
+import { isBrewed, liquidsBeside, roundSize, type RoundSize } from './round-size';
 
 /** A round with its pot, burner and start. */
 export interface PlacedRound {
@@ -38,9 +38,11 @@ export interface BrewPlace {
  */
 export function placeRounds(place: BrewPlace, dish: DishPlan, brewing: Brewing, litres: number, by: number): PlacedRound[] {
   const rounds: PlacedRound[] = [];
+  const beside = liquidsBeside(dish, brewing);
   let left = litres;
-  while (left > 1e-6) {
-    const best = bestRound(place, dish, brewing, left, by);
+  // A remainder of less than a tenth is not worth another pot: the next filling brings it.
+  while (left > 1e-6 && (rounds.length === 0 || left > litres / 10)) {
+    const best = bestRound(place, dish, brewing, beside, left, by);
     if (best === null) break;
     rounds.push(best);
     book(place.calendar, `pot ${best.pot.id}`, best.startAt, best.pouredAt);
@@ -51,12 +53,12 @@ export function placeRounds(place: BrewPlace, dish: DishPlan, brewing: Brewing, 
 }
 
 /** Of all pots and burners: most litres first, then the shortest wait, then the smallest pot, then the better burner. */
-function bestRound(place: BrewPlace, dish: DishPlan, brewing: Brewing, litres: number, by: number): PlacedRound | null {
+function bestRound(place: BrewPlace, dish: DishPlan, brewing: Brewing, beside: (litres: number) => number, litres: number, by: number): PlacedRound | null {
   const wait = Math.min(settle(place.event, 'brew.waitMinutes').value, brewing.goodForMinutes / 2);
   let best: PlacedRound | null = null;
   for (const pot of [...place.pots].sort((a, b) => a.litres - b.litres)) {
     for (const burner of isBrewed(brewing) ? place.burners : [null]) {
-      const size = fitted(place.event, dish, brewing, litres, pot, burner);
+      const size = fitted(place.event, dish, brewing, beside, litres, pot, burner);
       if (size === null || (best !== null && size.litres < best.size.litres - 1e-6)) continue;
       const startAt = latestStart(place.calendar, {
         pot: `pot ${pot.id}`, burner: burner === null ? null : `burner ${burner.burner.id}`, burnerMinutes: size.burnerMinutes, minutes: size.minutes, by, wait,
@@ -70,13 +72,13 @@ function bestRound(place: BrewPlace, dish: DishPlan, brewing: Brewing, litres: n
 }
 
 /** The round, cut to what the pot may hold; null when even a little does not fit. */
-function fitted(event: Event, dish: DishPlan, brewing: Brewing, litres: number, pot: Pot, burner: BurnerState | null): RoundSize | null {
+function fitted(event: Event, dish: DishPlan, brewing: Brewing, beside: (litres: number) => number, litres: number, pot: Pot, burner: BurnerState | null): RoundSize | null {
   const room = pot.litres * brewing.potFill;
-  const whole = roundSize(event, dish, brewing, litres, pot, burner);
+  const whole = roundSize(event, dish, brewing, litres, beside(litres), pot, burner);
   if (whole.potLitres <= room + 1e-9) return whole;
   // Liquid in the pot is a straight line over litres served; two points give it.
-  const small = roundSize(event, dish, brewing, litres / 2, pot, burner);
+  const small = roundSize(event, dish, brewing, litres / 2, beside(litres / 2), pot, burner);
   const slope = (whole.potLitres - small.potLitres) / (litres / 2);
   const most = Math.floor(((room - (whole.potLitres - slope * litres)) / slope) * 100 + 1e-6) / 100;
-  return most > 0.05 ? roundSize(event, dish, brewing, most, pot, burner) : null;
+  return most > 0.05 ? roundSize(event, dish, brewing, most, beside(most), pot, burner) : null;
 }

@@ -25,9 +25,18 @@ export const isBrewed = (b: Brewing): boolean => b.method !== 'cold' && b.method
 
 const recipeTerm = (dish: DishPlan, key: string, word: string, value: number, unit: string): Term => ({ key, label: { word }, value, unit, origin: { kind: 'recipe', recipe: dish.recipe.id } });
 
-/** A round of so many litres served, made on a burner (null for what needs none) in a pot. */
-export function roundSize(event: Event, dish: DishPlan, brewing: Brewing, litres: number, pot: Pot, burner: BurnerState | null): RoundSize {
-  const others = otherLiquids(linesOf(dish, brewing, litres));
+/** Litres of a round's liquids other than water, by litres served; remembered, as every pot and burner asks again. */
+export function liquidsBeside(dish: DishPlan, brewing: Brewing): (litres: number) => number {
+  const known = new Map<number, number>();
+  return (litres) => {
+    const found = known.get(litres) ?? otherLiquids(linesOf(dish, brewing, litres));
+    known.set(litres, found);
+    return found;
+  };
+}
+
+/** A round of so many litres served with `others` litres of other liquids, made on a burner (null for what needs none) in a pot. */
+export function roundSize(event: Event, dish: DishPlan, brewing: Brewing, litres: number, others: number, pot: Pot, burner: BurnerState | null): RoundSize {
   const evaporated = evaporatedFigure(event, dish, brewing, burner);
   const water = waterFigure(dish, brewing, litres, others, evaporated);
   const potLitres = water.value + others;
