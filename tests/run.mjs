@@ -57,6 +57,7 @@ async function playwright(browser) {
 
 const script = (name) => async () => one(await run(npm, ['run', '--silent', name]));
 let browser = null;
+/** @type {[string, () => Promise<{ passed: number, failed: number }>][]} */
 const steps = [
   ['what the tests need', async () => {
     browser = await obtainBrowser(run);

@@ -52,17 +52,6 @@ function namesOf(item: ModuleItem): string[] {
   if (item.type === 'ExportDefaultDeclaration' || item.type === 'ExportDefaultExpression') return ['default'];
   if (item.type !== 'ExportDeclaration') return [];
   const { declaration } = item;
-  switch (declaration.type) {
-    case 'VariableDeclaration':
-      return declaration.declarations.map(({ id }) => (id.type === 'Identifier' ? id.value : '(destructured)'));
-    case 'ClassDeclaration':
-    case 'FunctionDeclaration':
-      return [declaration.identifier.value];
-    case 'TsInterfaceDeclaration':
-    case 'TsTypeAliasDeclaration':
-    case 'TsEnumDeclaration':
-      return [declaration.id.value];
-    default:
-      return [];
-  }
+  if (declaration.type === 'VariableDeclaration') return declaration.declarations.map(({ id }) => (id.type === 'Identifier' ? id.value : '(destructured)'));
+  return ['identifier' in declaration ? declaration.identifier.value : declaration.id.value];
 }

@@ -213,8 +213,8 @@ describe('calls', () => {
   });
 });
 
+const get = (url: string, method = 'GET') => fake.pages.get('app')!({ url, method });
 describe('the scheme', () => {
-  const get = (url: string, method = 'GET') => fake.pages.get('app')!({ url, method });
   it.each(['app://main/../package.json', 'app://main/%2e%2e/%2e%2e/package.json', 'app://other/index.html', 'app://main/gone.js', 'app://print/guess'])('does not give out %s', async (url) => {
     expect((await get(url)).status).toBe(404);
   });

@@ -182,9 +182,8 @@ describe('names', () => {
   });
 });
 
+const open = () => openStore({ data: join(folder, 'data'), events: join(folder, 'events'), demos: join(folder, 'demos') });
 describe('the store', () => {
-  const open = () => openStore({ data: join(folder, 'data'), events: join(folder, 'events'), demos: join(folder, 'demos') });
-
   it('starts with nothing and keeps settings over a restart', async () => {
     const store = await open();
     expect(await store.settings.read()).toMatchObject({ theme: 'system', units: 'metric', folder: null });
