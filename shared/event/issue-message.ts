@@ -58,8 +58,13 @@ function allowedKinds(issue: z.core.$ZodIssueInvalidUnion): string[] {
  * @param above keys from the event to the part that was checked, when only a part was.
  */
 export function problemsOf(issues: readonly z.core.$ZodIssue[], root: unknown, above: FieldPath = []): EventProblem[] {
-  return issues.map((issue) => {
+  const told = new Set<string>();
+  return issues.flatMap((issue) => {
     const path = [...above, ...issue.path.map((key) => (typeof key === 'number' ? key : String(key)))];
-    return { path: pathText(path), message: messageOf(issue, root, path) };
+    const text = pathText(path);
+    // One sentence for a field: a day in the wrong form is not also a day that does not exist.
+    if (told.has(text)) return [];
+    told.add(text);
+    return [{ path: text, message: messageOf(issue, root, path) }];
   });
 }

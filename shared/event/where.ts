@@ -18,8 +18,8 @@ const child = (value: unknown, key: string | number): unknown => {
 export const valueAt = (root: unknown, path: FieldPath): unknown => path.reduce<unknown>((value, key) => child(value, key), root);
 
 function nameOf(value: unknown): string | undefined {
-  const name = child(value, 'name') ?? child(value, 'ingredient') ?? child(value, 'id');
-  return typeof name === 'string' && name.trim() !== '' ? shorten(name) : undefined;
+  const name = ['name', 'ingredient', 'id'].map((key) => child(value, key)).find((text) => typeof text === 'string' && text.trim() !== '');
+  return typeof name === 'string' ? shorten(name) : undefined;
 }
 
 const shorten = (text: string): string => (text.length > longestShown ? `${text.slice(0, longestShown)}…` : text);
