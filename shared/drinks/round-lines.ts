@@ -1,4 +1,4 @@
-import Big from 'big.js';
+import { Big } from 'big.js';
 import type { Brewing } from '../event';
 import { amountOf, convert, dimensionOf, type Amount } from '../measure';
 import { scaleLine, type DishPlan } from '../menu';

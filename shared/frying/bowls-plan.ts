@@ -1,8 +1,8 @@
+import { Big } from 'big.js';
 import type { Event } from '../event';
 import { settle } from '../household';
 import { minutes, scaleAmount } from '../measure';
 import type { DishPlan, ScaledLine } from '../menu';
-import Big from 'big.js';
 import { fewestBowls } from './exact';
 import type { Schedule } from './schedule';
 import type { Batch, Bowl } from './types';

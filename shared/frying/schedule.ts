@@ -23,7 +23,10 @@ export interface Schedule {
   readonly batches: readonly Batch[];
   readonly dishes: readonly DishSchedule[];
 }
-type Placed = Omit<Batch, 'number' | 'pan'> & { readonly line: FryLine };
+interface Placed {
+  readonly line: FryLine;
+  readonly batch: Omit<Batch, 'number' | 'pan'>;
+}
 
 /** Fried dishes of the menu: clean ones before those that leave crumbs in the oil, then in the order of the menu. */
 const friedDishes = (menu: MenuPlan): { dish: DishPlan; frying: Frying }[] =>
@@ -58,18 +61,19 @@ export function scheduleFrying(event: Event, menu: MenuPlan, lines: readonly Fry
 
 function batchOf(event: Event, dish: DishPlan, frying: Frying, part: DishPart, dropAt: number, eaten: readonly number[]): Placed {
   const liftAt = dropAt + part.load.plan.fryMinutes;
-  return {
-    line: part.line, station: part.line.station.id, dish: dish.id, bowls: [], dropAt: minutes(dropAt), liftAt: minutes(liftAt),
+  const batch = {
+    station: part.line.station.id, dish: dish.id, bowls: [], dropAt: minutes(dropAt), liftAt: minutes(liftAt),
     panFreeAt: minutes(dropAt + part.load.plan.cycleMinutes.value), eatBy: minutes(liftAt + Math.floor(frying.holdMinutes)), pieces: eaten.length,
     wave: mainWave(event.guests.waves, eaten), eatenFrom: minutes(eaten[0] ?? liftAt), eatenTo: minutes(eaten.at(-1) ?? liftAt),
   };
+  return { line: part.line, batch };
 }
 
 function number(placed: readonly Placed[], lines: readonly FryLine[]): Batch[] {
   const withPans = lines.flatMap((line) => {
     const mine = placed.filter((p) => p.line === line);
-    const pans = assignPans(line, mine.map((p) => ({ from: p.dropAt, to: p.panFreeAt })));
-    return mine.map(({ line: _, ...batch }, i) => ({ ...batch, pan: pans[i] ?? '' }));
+    const pans = assignPans(line, mine.map(({ batch }) => ({ from: batch.dropAt, to: batch.panFreeAt })));
+    return mine.map((p, i) => ({ ...p.batch, pan: pans[i] ?? '' }));
   });
   return withPans.sort((a, b) => a.dropAt - b.dropAt || (a.pan < b.pan ? -1 : 1)).map((batch, i) => ({ ...batch, number: i + 1 }));
 }

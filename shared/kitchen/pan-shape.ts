@@ -25,9 +25,7 @@ export function panShape(event: Event, pan: Pan, at: number): PanShape {
   const depth = entered('depth', { word: 'kitchen.term.depth' }, pan.depthMm, 'mm', `${path}.depthMm`);
   const flat = pan.shape === 'flatWok' ? Math.min(pan.bottomMm ?? across / 3, across) : 0;
   const bottom = entered('bottom', { word: 'kitchen.term.bottom' }, flat / 2, 'mm', `${path}.bottomMm`);
-  const made = vesselOf(pan, across / 1000, flat / 1000);
-  const vessel = made;
-  const mm = (metres: number): number => metres * 1000;
+  const vessel = vesselOf(pan, across / 1000, flat / 1000);
   return {
     vessel, bottom, depth,
     centre: figure(mm(vessel.centre), 'mm', () => ({ rule: 'pan.curve', ...curveSum(vessel, rim, depth, bottom, pan.shape) })),
@@ -35,6 +33,8 @@ export function panShape(event: Event, pan: Pan, at: number): PanShape {
     wall: figure(vessel.wallArea * 1e6, 'mm²', () => wallWorking(pan, rim, path)),
   };
 }
+
+const mm = (metres: number): number => metres * 1000;
 
 function vesselOf(pan: Pan, across: number, flat: number): Vessel {
   const depth = pan.depthMm / 1000;
