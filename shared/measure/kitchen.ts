@@ -31,16 +31,20 @@ const ounceRows: readonly Row[] = [
 
 const stepped = (value: Big, rows: readonly Row[]): Big => toStep(value, rows.find((r) => value.lt(r.under))?.step ?? '1');
 
-const signs: Readonly<Record<string, string>> = { '0.125': '⅛', '0.25': '¼', '0.333': '⅓', '0.375': '⅜', '0.5': '½', '0.625': '⅝', '0.667': '⅔', '0.75': '¾', '0.875': '⅞' };
+// The shipped text face has quarters and halves; it sets thirds and eighths from digits around a fraction slash (U+2044).
+const signs: Readonly<Record<string, string>> = {
+  '0.125': '1\u20448', '0.25': '¼', '0.333': '1\u20443', '0.375': '3\u20448', '0.5': '½', '0.625': '5\u20448', '0.667': '2\u20443', '0.75': '¾', '0.875': '7\u20448',
+};
 
-/** A number with a fraction sign where one exists ("1½"), else plain decimals. */
+/** A number with a fraction where a cook knows one ("1½", "2 1⁄3"), else plain decimals. */
 export function fractionText(value: Big): string {
   const whole = value.round(0, Big.roundDown);
   const rest = value.minus(whole);
   const sign = signs[plain(rest.round(3))];
   if (rest.eq(0)) return plain(whole);
   if (sign === undefined) return plain(value.round(3));
-  return whole.eq(0) ? sign : `${plain(whole)}${sign}`;
+  if (whole.eq(0)) return sign;
+  return `${plain(whole)}${sign.length > 1 ? ' ' : ''}${sign}`;
 }
 
 function metricParts(a: Amount, small: 'g' | 'ml', large: 'kg' | 'L', rows: readonly Row[]): KitchenPart[] {
@@ -125,5 +129,5 @@ export function kitchenAmount(a: Amount, system: 'metric' | 'us'): KitchenPart[]
   const [first] = parts;
   if (parts.length > 1 || first?.text !== '0' || a.amount.lte(0)) return parts;
   const smallest: Readonly<Partial<Record<UnitId, string>>> = { g: '0.1', ml: '0.25' };
-  return [{ text: smallest[first.unit] ?? '⅛', unit: first.unit }];
+  return [{ text: smallest[first.unit] ?? '1\u20448', unit: first.unit }];
 }

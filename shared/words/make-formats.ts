@@ -33,7 +33,7 @@ function decimalsFor(value: number): number {
 }
 
 /** Count for the plural rule of a shown number: "½ cup" and "1 cup", but "1½ cups". */
-const countOfText = (text: string): number => (/^(?:1|[¼½¾⅓⅔⅛⅜⅝⅞])$/u.test(text) ? 1 : 2);
+const countOfText = (text: string): number => (/^(?:1|[¼½¾]|\d\u2044\d)$/u.test(text) ? 1 : 2);
 
 /** Makes the formats of one event. Cheap: the slow Intl objects behind it are shared between all formats of a locale. */
 export function makeFormats(options: FormatOptions): Formats {

@@ -1,5 +1,5 @@
 import { Big } from 'big.js';
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { amountOf, convert, fractionText, kitchenAmount, parseAmount, unitIds, type Amount, type UnitId } from '../../../shared/measure';
 
@@ -41,8 +41,8 @@ describe('kitchen amounts', () => {
   ] as const)('%s %s in US units: %s', (value, unit, expected) => expect(text(value, unit, 'us')).toBe(expected));
 
   it('keeps a third of a cup', () => {
-    expect(kitchenAmount({ amount: new Big(1).div(3), unit: 'cup' }, 'us')).toEqual([{ text: '⅓', unit: 'cup' }]);
-    expect(kitchenAmount({ amount: new Big(8).div(3), unit: 'cup' }, 'us')).toEqual([{ text: '2⅔', unit: 'cup' }]);
+    expect(kitchenAmount({ amount: new Big(1).div(3), unit: 'cup' }, 'us')).toEqual([{ text: '1⁄3', unit: 'cup' }]);
+    expect(kitchenAmount({ amount: new Big(8).div(3), unit: 'cup' }, 'us')).toEqual([{ text: '2 2⁄3', unit: 'cup' }]);
   });
 
   it.each([
@@ -62,6 +62,6 @@ describe('kitchen amounts', () => {
   it.each([['3.2', '3¼ piece'], ['0.5', '½ piece'], ['12.4', '12 piece'], ['0.05', '¼ piece']] as const)('counts %s pieces as %s', (value, expected) => expect(text(value, 'piece', 'metric')).toBe(expected));
 
   it('writes fractions a cook knows, and decimals otherwise', () => {
-    expect(['0.5', '1.25', '2', '0.125', '3.875', '0.1', '0'].map((v) => fractionText(new Big(v)))).toEqual(['½', '1¼', '2', '⅛', '3⅞', '0.1', '0']);
+    expect(['0.5', '1.25', '2', '0.125', '3.875', '0.1', '0'].map((v) => fractionText(new Big(v)))).toEqual(['½', '1¼', '2', '1⁄8', '3 7⁄8', '0.1', '0']);
   });
 });

@@ -1,5 +1,5 @@
 import { Big } from 'big.js';
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { addMoney, fractionText, moneyText, parseAmount } from '../../../shared/measure';
 
