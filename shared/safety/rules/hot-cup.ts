@@ -1,9 +1,11 @@
-import { childBands } from '../../event';
+import type { BandId } from '../../event';
 import { safetyRule } from '../../reference';
 import type { Hit, Rule } from '../rule';
 import { cupCelsius, fullMinutes, hotDispensers, standMinutes } from './cup';
 
 const scaldC = safetyRule('SC-03').limit ?? 0;
+/** Children for whom a cup is cooled; from 13 they are handed a cup like an adult's (common practice, no source). */
+const youngBands: readonly BandId[] = ['under1', 'age1to3', 'age4to6', 'age7to9', 'age10to12'];
 const childC = safetyRule('CD-10').limit ?? 0;
 
 /** SC-03: a drink is handed over at 71 °C or cooler, in the cup after pouring and standing. */
@@ -19,11 +21,11 @@ export const hotCup: Rule = {
   }),
 };
 
-/** CD-10: a child's hot drink is lukewarm, 43 °C or less. Judged for drinks of which children have a share. */
+/** CD-10: a child's hot drink is lukewarm, 43 °C or less. Judged for drinks of which children up to twelve have a share. */
 export const childCup: Rule = {
   id: 'CD-10', level: 'warn', title: { id: 'safety.title.CD-10' },
   judge: (s) => ({
-    hits: hotDispensers(s).filter(({ dish }) => childBands.some((b) => dish.perBand[b] > 0 && s.guests.waves.some((w) => w.counts[b] > 0)))
+    hits: hotDispensers(s).filter(({ dish }) => youngBands.some((b) => dish.perBand[b] > 0 && s.guests.waves.some((w) => w.counts[b] > 0)))
       .flatMap(({ dispenser, dish }): readonly Hit[] => {
         const hottest = Math.max(...fullMinutes(dispenser).map((m) => m.celsius));
         const celsius = cupCelsius(s.event, hottest);

@@ -50,6 +50,8 @@ describe('CD-10: children’s cups', () => {
     expect(stands(judge({ dishes: [tea], dispensers: [flask('tea', [60])], counts: { age7to9: 3 } }), 'CD-10')).toBe('in order');
     expect(stands(judge({ dishes: [forChildren], dispensers: [flask('tea', [60])], counts: { adult: 3 } }), 'CD-10')).toBe('in order');
   });
+  it('does not judge the cups of those of thirteen and more', () =>
+    expect(stands(judge({ dishes: [{ ...tea, perBand: { ...tea.perBand, age13to17: 0.4 } }], dispensers: [flask('tea', [60])], counts: { age13to17: 3 } }), 'CD-10')).toBe('in order'));
   it('is in order lukewarm', () => expect(stands(judge({ dishes: [forChildren], dispensers: [flask('tea', [48])], counts: { age7to9: 3 } }), 'CD-10')).toBe('in order'));
 });
 

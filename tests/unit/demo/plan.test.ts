@@ -1,0 +1,46 @@
+import { describe, expect, it } from 'vitest';
+import { plan } from '../../../shared/plan';
+import { demo, demoNames } from './demo';
+
+describe.each(demoNames)('the plan of %s', (name) => {
+  const p = plan(demo(name));
+
+  it('serves everybody', () => {
+    expect(p.frying.problems).toEqual([]);
+    expect(p.frying.shortages).toEqual([]);
+    for (const s of p.frying.served) expect(s.unmet.reduce((a, b) => a + b, 0)).toBe(0);
+    expect(p.drinks.problems).toEqual([]);
+    for (const t of p.drinks.totals) expect(t.unmetLitres).toBe(0);
+  });
+
+  it('buys everything from the table', () => {
+    expect(p.buying.unknown).toEqual([]);
+    expect(p.buying.lines.length).toBeGreaterThan(10);
+  });
+
+  it('finds somebody and something for every job', () => expect(p.day.overloads).toEqual([]));
+
+  it('has no finding that stops it, few of any kind, and every input the rules need', () => {
+    expect(p.safety.findings.filter((f) => f.level === 'stop')).toEqual([]);
+    expect(p.safety.findings.length).toBeLessThanOrEqual(6);
+    expect(p.safety.notChecked.filter((n) => !n.notYet)).toEqual([]);
+  });
+});
+
+describe('the Lantern Evening', () => {
+  const p = plan(demo('lantern-evening'));
+
+  it('tells the guest with a sesame allergy what else there is', () => {
+    const sesame = p.safety.findings.find((f) => f.rule === 'AL-01a' && f.about.includes('beans-sesame'));
+    expect(sesame?.level).toBe('warn');
+  });
+
+  it('feeds every diet', () => {
+    expect(p.menu.diets.length).toBeGreaterThan(3);
+    for (const d of p.menu.diets) expect(d.open.length).toBeGreaterThan(3);
+  });
+
+  it('uses the deep pan as it is: a caution for its rim, a warning for its fill', () => {
+    expect(p.safety.findings.filter((f) => f.about.includes('deep-pan')).map((f) => f.rule)).toEqual(['DF-03a', 'DF-04a']);
+  });
+});
