@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { largestChanges } from '../../shared/changes';
 import { useDocument } from './document';
 import { useFaultCount } from './faults';
 import { useSpeaker } from './speak';
@@ -20,14 +21,14 @@ export function ChangeStrip() {
     <div className={styles['strip']} role="status" data-change-strip>
       <strong className={styles['cause']}>Δ {t.message(changes.cause)}</strong>
       {list.length === 0 && <span>{t('shell.nothingElse')}</span>}
-      {list.slice(0, 3).map((change) => <span key={change.id} className={styles['effect']}>{t.message(change.message)}</span>)}
+      {largestChanges(list).map((change, i) => <span key={`${i} ${change.about}`} className={styles['effect']}>{t.message(change.message)}</span>)}
       {list.length > 3 && <button type="button" className={styles['link']} aria-expanded={all} onClick={() => setAllFor(all ? null : changes)}>{t('shell.allChanges', { n: list.length })}</button>}
       <span className={styles['space']} />
       {undoName !== null && <button type="button" className={styles['link']} onClick={undo}>{t('shell.undoStep', { name: t.message(undoName) })}</button>}
       <button type="button" className={styles['close']} onClick={readChanges} aria-label={t('shell.changesRead')}>×</button>
       {all && (
         <ul className={styles['all']} data-all-changes>
-          {list.map((change) => <li key={change.id}>{t.message(change.message)}</li>)}
+          {list.map((change, i) => <li key={`${i} ${change.about}`}>{t.message(change.message)}</li>)}
         </ul>
       )}
     </div>

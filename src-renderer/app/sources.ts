@@ -1,14 +1,15 @@
 import type { Origin } from '../../shared/figure';
 import { sourceTitle } from '../../shared/reference';
 import type { Speaker } from './speak';
+import { documentStore } from './store';
 
 /** Where an input comes from, in words. */
 export function sourceWords(t: Speaker, origin: Origin): string {
   switch (origin.kind) {
-    case 'entered': return t('part.fromEntry', { field: fieldWords(t, origin.path) });
+    case 'entered': return t('part.fromEntry', { where: whereTo(documentStore.get()?.event, origin.path) });
     case 'table': return t('part.fromTable', { source: tableWords(origin.source) });
     case 'house': return t('part.fromHouse', { why: origin.why });
-    case 'recipe': return t('part.fromRecipe', { recipe: origin.recipe });
+    case 'recipe': return t('part.fromRecipe', { recipe: documentStore.get()?.event.recipes.find((r) => r.id === origin.recipe)?.name ?? origin.recipe });
     case 'definition': return t('part.fromDefinition');
   }
 }
@@ -20,12 +21,16 @@ function tableWords(id: string): string {
   return found.status === '' || named.includes(found.status) ? named : `${named} (${found.status})`;
 }
 
-/** A field's path as words: the last name in it, "guests.waves[0].counts.adult" becoming "guests, waves 1, counts, adult". */
-function fieldWords(t: Speaker, path: string): string {
-  return path.split('.').map((step) => {
-    const [, name = step, at] = /^([A-Za-z]+)(?:\[(\d+)\])?$/.exec(step) ?? [];
-    const word = t.loose(`field.${name}`);
-    const plainWord = word.startsWith('field.') ? name.replace(/([A-Z])/g, ' $1').toLowerCase() : word;
-    return at === undefined ? plainWord : `${plainWord} ${Number(at) + 1}`;
-  }).join(', ');
+/** The way to a field, its list items with the names the cook gave them: `guests.waves[0].from` is "Wave 1 (Late morning), from". */
+function whereTo(event: unknown, path: string): { key: string; number?: number; name?: string }[] {
+  let at: unknown = event;
+  return [...path.matchAll(/([A-Za-z0-9_-]+)(?:\[(\d+)\])?/g)].map(([, key = '', place]) => {
+    at = child(at, key);
+    if (place === undefined) return { key };
+    at = child(at, place);
+    const name = child(at, 'name');
+    return { key, number: Number(place) + 1, ...(typeof name === 'string' ? { name } : {}) };
+  });
 }
+
+const child = (value: unknown, key: string): unknown => (typeof value === 'object' && value !== null ? Object.entries(value).find(([k]) => k === key)?.[1] : undefined);

@@ -1,6 +1,6 @@
 import { formatsFor, type Event } from '../../shared/event';
 import { plan as planOf, type Plan } from '../../shared/plan';
-import { changesOf, type Change } from './changes-of';
+import { changes as changesOf, type Change } from '../../shared/changes';
 import type { Formats, Message } from '../../shared/words';
 import { closeGroup, record, redo, redoName, startHistory, undo, undoName, type EditResult, type History } from '../../shared/edit';
 

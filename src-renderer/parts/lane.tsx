@@ -12,7 +12,7 @@ interface LaneProps {
   /** Lines under the title. */
   readonly notes?: readonly string[];
   /** Names of rows at their heights, right-aligned at the drawing's edge. */
-  readonly rows?: readonly { readonly name: string; readonly y: number }[];
+  readonly rows?: readonly { readonly name: string; readonly note?: string; readonly y: number }[];
   readonly height: number;
   /** What the drawing says, for those who do not see it. */
   readonly summary: string;
@@ -29,7 +29,7 @@ export function Lane({ kind, title, notes = [], rows = [], height, summary, chil
       <div className={styles['head']} style={{ minHeight: height }}>
         <h2 className={styles['title']}>{title}</h2>
         {notes.map((note) => <p key={note} className={styles['note']}>{note}</p>)}
-        {rows.map((row) => <span key={row.name + String(row.y)} className={styles['row']} style={{ top: row.y }} title={row.name}>{row.name}</span>)}
+        {rows.map((row) => <span key={row.name + String(row.y)} className={styles['row']} style={{ top: row.y }} title={row.name}>{row.name}{row.note !== undefined && <em>{row.note}</em>}</span>)}
       </div>
       <div className={styles['drawing']} style={{ width: scale.width, height }}>
         <svg width={scale.width} height={height} role="img" aria-label={summary}>

@@ -1,4 +1,5 @@
 import type { Entry, Formats } from '../formats';
+import { whereText, type Where } from './fields';
 
 /** Words of the window around the views: the left rule, panels, fields, the working panel. */
 export const shellWords = {
@@ -98,7 +99,7 @@ export const shellWords = {
   'part.openInput': (p: { name: string }) => `Show the working of ${p.name}:`,
   'part.was': 'before:',
   'part.slider': (p: { label: string }) => `${p.label}, slider`,
-  'part.fromEntry': (p: { field: string }) => `you entered it: ${p.field}`,
+  'part.fromEntry': (p: { where: Where }) => `you entered it: ${whereText(p.where)}`,
   'part.fromTable': (p: { source: string }) => p.source,
   'part.fromHouse': (p: { why: string }) => `house figure: ${p.why}`,
   'part.fromRecipe': (p: { recipe: string }) => `recipe: ${p.recipe}`,

@@ -18,7 +18,7 @@ import { HandsLane, MealLane } from './task-lanes';
 import { WaveFields } from './wave-fields';
 import styles from './board.module.css';
 
-const laneHead = 150;
+const laneHead = 172;
 const rightRoom = 24;
 const headWidth: CSSProperties = { ['--lane-head' as string]: `${laneHead}px` };
 

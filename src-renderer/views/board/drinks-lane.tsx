@@ -20,7 +20,7 @@ export function DrinksLane() {
   const recipeHot = (id: string): boolean => plan.menu.dishes.find((d) => d.id === id)?.recipe.brewing?.hot === true;
   return (
     <Lane
-      kind="drinks" title={t('lane.drinks')} height={24 + dispensers.length * rowHeight} rows={[]}
+      kind="drinks" title={t('lane.drinks')} height={24 + dispensers.length * rowHeight} rows={dispensers.map((d, i) => ({ name: d.name, y: 24 + i * rowHeight + levelHeight / 2 + 10 }))}
       summary={t('board.drinksSummary', { rounds: plan.drinks.rounds.length, fills: plan.drinks.fills.length })}
     >
       {dispensers.map((d, i) => {
@@ -53,7 +53,6 @@ export function DrinksLane() {
           </g>
         );
       })}
-      {dispensers.map((d, i) => <text key={d.id} x={-12} y={24 + i * rowHeight + levelHeight + 4} textAnchor="end" className={styles['drinkName']}>{d.name}</text>)}
     </Lane>
   );
 }

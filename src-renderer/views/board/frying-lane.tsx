@@ -2,9 +2,10 @@ import { useDocument } from '../../app/document';
 import { useSpeaker } from '../../app/speak';
 import { Lane } from '../../parts/lane';
 import { useTimeScale } from '../../parts/time-scale';
-import { fitted, rowsOf } from './rows';
+import { rowsOf } from './rows';
 import styles from './board.module.css';
 
+const firstRow = 22;
 const barTop = 4;
 const barHeight = 32;
 const numberRoom = 20;
@@ -23,24 +24,27 @@ export function FryingLane() {
   const before = new Set(changes?.before.frying.batches.map((b) => `${b.pan} ${b.dropAt}`));
   const placed = rowsOf(bowls.map((b) => ({ start: b.readyAt, end: Math.max(b.useBy, b.readyAt + 60 * (34 / scale.span(60))), bowl: b })), 1);
   const bowlRows = Math.max(0, ...placed.map((p) => p.row + 1));
-  const bowlTop = pans.length * panHeight + 6;
+  const bowlTop = firstRow + pans.length * panHeight + 6;
   const height = Math.max(64, bowlTop + bowlRows * bowlHeight);
   const panName = (id: string): string => plan.event.kitchen.pans.find((p) => p.id === id)?.name ?? id;
-  const loads = [...new Set(plan.frying.loads.map((l) => Math.round(l.pieces.value)))];
+  const loadOf = (pan: string): number => Math.max(0, ...plan.frying.loads.filter((l) => l.pan === pan).map((l) => Math.round(l.pieces.value)));
+  const numbersOnly = bowls.some((b) => scale.span(b.useBy - b.readyAt) < 58);
   if (pans.length === 0) return null;
   return (
     <Lane
       kind="frying" title={t('lane.frying')} height={height}
-      notes={loads.length === 0 ? [] : [t('board.inThePan', { n: Math.max(...loads) })]}
-      rows={pans.length > 1 ? pans.map((pan, i) => ({ name: panName(pan), y: i * panHeight + barTop + barHeight / 2 + 40 * Number(i === 0) })) : []}
+      rows={[
+        ...pans.map((pan, i) => ({ name: panName(pan), note: t('board.inThePan', { n: loadOf(pan) }), y: firstRow + i * panHeight + barTop + barHeight / 2 + 4 })),
+        ...(bowls.length === 0 ? [] : [{ name: t('board.bowls'), y: bowlTop + 12 }]),
+      ]}
       summary={t('board.fryingSummary', { batches: batches.length, bowls: bowls.length })}
     >
       <defs>
         <pattern id="hatch-heat" width="6" height="6" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><line x1="0" x2="0" y1="0" y2="6" className={styles['hatch']} /></pattern>
       </defs>
-      {shortages.map((s) => <rect key={`${s.dish} ${s.from}`} x={scale.x(s.from)} width={Math.max(3, scale.span(s.to - s.from))} y={0} height={pans.length * panHeight - numberRoom + 3} className={styles['short']}><title>{t('board.shortFrom', { from: s.from, to: s.to, n: Math.round(s.unmet) })}</title></rect>)}
+      {shortages.map((s) => <rect key={`${s.dish} ${s.from}`} x={scale.x(s.from)} width={Math.max(3, scale.span(s.to - s.from))} y={firstRow} height={pans.length * panHeight - numberRoom + 5} className={styles['short']}><title>{t('board.shortFrom', { from: s.from, to: s.to, n: Math.round(s.unmet) })}</title></rect>)}
       {sessions.map((s) => {
-        const top = pans.indexOf(s.pan) * panHeight + barTop;
+        const top = firstRow + pans.indexOf(s.pan) * panHeight + barTop;
         return (
           <g key={`${s.pan} ${s.heatOnAt}`}>
             <rect x={scale.x(s.heatOnAt)} y={top} width={scale.span(s.readyAt - s.heatOnAt)} height={barHeight} fill="url(#hatch-heat)" className={styles['heat']}><title>{t('board.heatTitle', { pan: panName(s.pan), from: s.heatOnAt, to: s.readyAt })}</title></rect>
@@ -49,16 +53,16 @@ export function FryingLane() {
           </g>
         );
       })}
-      {ghosts.map((b) => <rect key={`was ${b.number}`} x={scale.x(b.dropAt)} y={pans.indexOf(b.pan) * panHeight + barTop} width={Math.max(3, scale.span(b.liftAt - b.dropAt))} height={barHeight} className={styles['was']} />)}
+      {ghosts.map((b) => <rect key={`was ${b.number}`} x={scale.x(b.dropAt)} y={firstRow + pans.indexOf(b.pan) * panHeight + barTop} width={Math.max(3, scale.span(b.liftAt - b.dropAt))} height={barHeight} className={styles['was']} />)}
       {batches.map((b) => {
         const fresh = changes !== null && !before.has(`${b.pan} ${b.dropAt}`);
         return (
-          <rect key={b.number} x={scale.x(b.dropAt)} y={pans.indexOf(b.pan) * panHeight + barTop} width={Math.max(3, scale.span(b.liftAt - b.dropAt))} height={barHeight} className={fresh ? styles['newBatch'] : styles['batch']} data-batch={b.number}>
+          <rect key={b.number} x={scale.x(b.dropAt)} y={firstRow + pans.indexOf(b.pan) * panHeight + barTop} width={Math.max(3, scale.span(b.liftAt - b.dropAt))} height={barHeight} className={fresh ? styles['newBatch'] : styles['batch']} data-batch={b.number}>
             <title>{t('board.batchTitle', { number: b.number, pieces: b.pieces, drop: b.dropAt, lift: b.liftAt, eatBy: b.eatBy })}</title>
           </rect>
         );
       })}
-      {pans.map((pan, i) => numbersOf(batches.filter((b) => b.pan === pan).map((b) => ({ x: scale.x((b.dropAt + b.liftAt) / 2), text: String(b.number) }))).map((n) => <text key={`${pan} ${n.text}`} x={n.x} y={i * panHeight + barTop + barHeight + 16} textAnchor="middle" className={styles['small']}>{n.text}</text>))}
+      {pans.map((pan, i) => numbersOf(batches.filter((b) => b.pan === pan).map((b) => ({ x: scale.x((b.dropAt + b.liftAt) / 2), text: String(b.number) }))).map((n) => <text key={`${pan} ${n.text}`} x={n.x} y={firstRow + i * panHeight + barTop + barHeight + 16} textAnchor="middle" className={styles['small']}>{n.text}</text>))}
       {placed.map(({ item: { bowl }, row }) => {
         const x = scale.x(bowl.readyAt);
         const width = Math.max(8, scale.span(bowl.useBy - bowl.readyAt));
@@ -68,7 +72,7 @@ export function FryingLane() {
           <g key={bowl.number}>
             <title>{t('board.bowlTitle', { n: bowl.number, ready: bowl.readyAt, useBy: bowl.useBy, kg: bowl.batterKg })}</title>
             <path d={`M${x},${y + 6} V${y} H${x + width} V${y + 6}`} className={styles['bracket']} />
-            <text x={x + width / 2} y={y + 18} textAnchor="middle" className={styles['small']}>{fitted(label, width + 24) === label ? label : String(bowl.number)}</text>
+            <text x={x + width / 2} y={y + 18} textAnchor="middle" className={styles['small']}>{numbersOnly ? String(bowl.number) : label}</text>
           </g>
         );
       })}

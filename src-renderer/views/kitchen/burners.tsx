@@ -1,0 +1,37 @@
+import type { Burner } from '../../../shared/event';
+import { changeBurner, removeBurner } from '../../../shared/edit';
+import { useDocument } from '../../app/document';
+import { useSpeaker } from '../../app/speak';
+import { Choice } from '../../parts/choice';
+import { FigureButton } from '../../parts/figure-button';
+import { NumberField } from '../../parts/number-field';
+import { TextField } from '../../parts/text-field';
+import { Derived, Thing } from '../../parts/thing';
+
+const kinds = ['gas', 'lpg', 'electric', 'induction', 'outdoorGas'] as const;
+
+/** A burner or plate, and what of its power arrives. */
+export function BurnerThing({ burner }: { readonly burner: Burner }) {
+  const t = useSpeaker();
+  const { event, plan, edit } = useDocument();
+  const change = (patch: Parameters<typeof changeBurner>[2]) => edit(changeBurner(event, burner.id, patch));
+  const state = plan.kitchen.burners.find((b) => b.burner.id === burner.id);
+  const { circuits } = event.kitchen;
+  return (
+    <Thing
+      name={burner.name} removeText={t('view.kitchen.remove')} remove={() => removeBurner(event, burner.id)}
+      fields={(
+        <>
+          <TextField label={t('view.kitchen.name')} value={burner.name} onCommit={(name) => change({ name })} />
+          <Choice label={t('view.kitchen.kind')} value={burner.kind} options={kinds.map((value) => ({ value, text: t(`view.kitchen.${value}`) }))} onCommit={(kind) => change({ kind })} />
+          <NumberField label={t('view.kitchen.rated')} unit="W" value={burner.ratedW} min={100} max={60000} step={100} onCommit={(ratedW) => change({ ratedW })} />
+          <Choice label={t('view.kitchen.stands')} value={burner.place} options={[{ value: 'indoor', text: t('view.kitchen.indoor') }, { value: 'outdoor', text: t('view.kitchen.outdoor') }]} onCommit={(place) => change({ place })} />
+          {(burner.kind === 'electric' || burner.kind === 'induction') && circuits.length > 0 && (
+            <Choice label={t('view.kitchen.circuit')} value={burner.circuit ?? ''} options={[{ value: '', text: t('view.kitchen.noCircuit') }, ...circuits.map((c) => ({ value: c.id, text: c.name }))]} onCommit={(circuit) => change({ circuit: circuit === '' ? undefined : circuit })} />
+          )}
+        </>
+      )}
+      figures={state === undefined ? undefined : <Derived name={t('view.kitchen.useful')}><FigureButton figure={state.usefulW} title={`${burner.name}: ${t('view.kitchen.useful')}`} /></Derived>}
+    />
+  );
+}

@@ -1,0 +1,68 @@
+import { changeDish, removeDish } from '../../../shared/edit';
+import type { DishPlan } from '../../../shared/menu';
+import { useDocument } from '../../app/document';
+import { useSpeaker } from '../../app/speak';
+import { Button } from '../../parts/button';
+import { Choice } from '../../parts/choice';
+import { FigureButton } from '../../parts/figure-button';
+import { NumberField } from '../../parts/number-field';
+import table from '../../parts/table.module.css';
+import { TimeField } from '../../parts/time-field';
+import { ScaledRecipe } from './scaled-recipe';
+import styles from './menu.module.css';
+
+/** One dish of the menu: portion, who take it, when; opened, its recipe at this size. */
+export function DishRow({ dish, isOpen, onToggle }: { readonly dish: DishPlan; readonly isOpen: boolean; readonly onToggle: () => void }) {
+  const t = useSpeaker();
+  const { event, edit } = useDocument();
+  const entry = event.menu.dishes.find((d) => d.id === dish.id);
+  if (entry === undefined) return null;
+  const change = (patch: Parameters<typeof changeDish>[2]) => edit(changeDish(event, dish.id, patch));
+  const { served } = entry;
+  const kinds = [{ value: 'throughout', text: t('view.menu.throughout') }, { value: 'between', text: t('view.menu.between') }, { value: 'fixed', text: t('view.menu.fixed') }] as const;
+  return (
+    <>
+      <tr data-dish={dish.id}>
+        <th scope="row" className={styles['name']}>
+          <button type="button" className={styles['toggle']} aria-expanded={isOpen} onClick={onToggle}><span aria-hidden="true" className={styles['arrow']}>{isOpen ? '▾' : '▸'}</span><span className="unseen">{t(isOpen ? 'view.menu.hide' : 'view.menu.show', { dish: '' })} </span>{dish.name}</button>
+        </th>
+        <td className={table['n']}><FigureButton figure={dish.perAdult} title={`${dish.name}: ${t('view.menu.perAdult')}`} /></td>
+        <td><NumberField label={`${dish.name}: ${t('view.menu.takeUp')}`} bare unit="%" value={entry.takeUp * 100} min={0} max={100} step={5} onCommit={(n) => change({ takeUp: n / 100 })} /></td>
+        <td>
+          <div className={styles['served']}>
+            <Choice label={`${dish.name}: ${t('view.menu.served')}`} bare value={served.kind} options={kinds}
+              onCommit={(kind) => change({ served: kind === 'throughout' ? { kind } : kind === 'between' ? { kind, from: event.opensAt, to: event.closesAt } : { kind, at: event.opensAt, portions: Math.max(1, dish.portions.value) } })} />
+            {served.kind === 'between' && (
+              <>
+                <TimeField label={`${dish.name}: ${t('view.menu.from')}`} bare value={served.from} onCommit={(from) => change({ served: { ...served, from } })} />
+                <TimeField label={`${dish.name}: ${t('view.menu.to')}`} bare value={served.to} onCommit={(to) => change({ served: { ...served, to } })} />
+              </>
+            )}
+            {served.kind === 'fixed' && (
+              <>
+                <TimeField label={`${dish.name}: ${t('view.menu.at')}`} bare value={served.at} onCommit={(at) => change({ served: { ...served, at } })} />
+                <NumberField label={`${dish.name}: ${t('view.menu.portionsFixed')}`} bare value={served.portions} min={0} max={100000} onCommit={(portions) => change({ served: { ...served, portions } })} />
+              </>
+            )}
+          </div>
+        </td>
+        <td className={table['n']}><FigureButton figure={dish.portions} title={`${dish.name}: ${t('view.menu.portions')}`} /></td>
+        <td className={table['n']}><FigureButton figure={dish.totalFigure} title={`${dish.name}: ${t('view.menu.total')}`} /></td>
+        <td className={table['note']}>{dish.allergens.length === 0 ? t('view.menu.containsNone') : dish.allergens.map((a) => t(`allergen.${a}`).toLowerCase()).join(', ')}</td>
+      </tr>
+      {isOpen && (
+        <tr className={styles['more']}>
+          <td colSpan={7}>
+            <div className={styles['tools']}>
+              <NumberField label={`${t('view.menu.ownPortion')} (${t('view.menu.ownPortionNote')})`} unit={t.loose(`unit.${dish.recipe.yield.amount.unit}`).replace(/^unit\./, '')} value={entry.portion === undefined ? null : Number(entry.portion.amount)} min={0} max={10000} decimals={3}
+                onClear={() => change({ portion: undefined })} onCommit={(n) => change({ portion: { amount: String(n), unit: dish.recipe.yield.amount.unit } })} />
+              <p className={styles['open']}>{t('view.menu.openTo')}: {dish.diets.length === 0 ? t('view.menu.nothing') : t.formats.list(dish.diets.map((d) => t(`diet.${d}`).toLowerCase()))}</p>
+              <Button kind="link" onPress={() => edit(removeDish(event, dish.id))}>{t('view.menu.remove')}</Button>
+            </div>
+            <ScaledRecipe dish={dish} />
+          </td>
+        </tr>
+      )}
+    </>
+  );
+}
