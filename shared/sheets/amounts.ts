@@ -8,9 +8,12 @@ export const amountWords = (f: Formats, amount: Amount): string => f.amount(amou
 /** A plain number with a unit of amounts, in the cook's units and kitchen-rounded. */
 export const quantity = (f: Formats, value: number, unit: UnitId): string => amountWords(f, amountOf(value, unit));
 
+/** A name inside a sentence: small first letter, unless the second is a capital too (an abbreviation). */
+export const midSentence = (name: string): string => (/^.\p{Lu}/u.test(name) ? name : name.charAt(0).toLowerCase() + name.slice(1));
+
 /** "2.4 kg chickpea flour". */
 export const lineWords = (f: Formats, names: Names, line: { readonly ingredient: string; readonly amount: Amount }): string =>
-  `${amountWords(f, line.amount)} ${names.ingredient(line.ingredient)}`;
+  `${amountWords(f, line.amount)} ${midSentence(names.ingredient(line.ingredient))}`;
 
 /** Ingredients with their amounts in one sentence, in the order given. */
 export const linesWords = (f: Formats, names: Names, lines: readonly { readonly ingredient: string; readonly amount: Amount }[]): string =>

@@ -1,6 +1,6 @@
 import type { ReactElement } from 'react';
 import type { Task } from '../../timeline';
-import { say, sayMessage } from '../../words';
+import { say } from '../../words';
 import { shiftDay } from '../calendar';
 import type { SheetContext, SheetDraft } from '../types';
 import { Allergies } from './allergies';
@@ -34,7 +34,7 @@ export function dayDrafts(context: SheetContext): readonly SheetDraft[] {
   const content = (
     <>
       {plan.day.overloads.length > 0 && (
-        <div className="allergies">{plan.day.overloads.map((o) => <p key={o.task} className="strong">{sayMessage(f, o.message)}</p>)}</div>
+        <p className="strong">{say(f, 'sheets.day.overloads', { n: plan.day.overloads.length })}</p>
       )}
       <Days tasks={plan.day.tasks} showWho context={context} />
       <Allergies context={context} />

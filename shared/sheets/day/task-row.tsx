@@ -3,6 +3,7 @@ import type { Task } from '../../timeline';
 import { say, sayMessage } from '../../words';
 import { TickBox } from '../paper/marks';
 import type { SheetContext } from '../types';
+import { clockInDay } from './by-day';
 import { cannotSlip, whoWords, withWords } from './task-words';
 
 interface Props {
@@ -20,12 +21,12 @@ export function TaskRow({ task, showWho, hour, context }: Props): ReactElement {
   return (
     <tr className={`${cannotSlip(task) ? 'bar' : 'space'}${hour ? ' hour' : ''}`}>
       <td className="tickcell"><TickBox small={showWho} /></td>
-      <td className="mid strong nowrap">{f.clock(task.start)}</td>
-      <td className="nowrap">{f.clock(task.end)}</td>
+      <td className="mid strong nowrap">{clockInDay(f, task.start)}</td>
+      <td className="nowrap">{clockInDay(f, task.end)}</td>
       <td>
-        <strong>{sayMessage(f, task.name)}</strong>
+        {showWho ? sayMessage(f, task.name) : <strong>{sayMessage(f, task.name)}</strong>}
         {task.note !== undefined && <><br /><span className="small">{sayMessage(f, task.note)}</span></>}
-        {late !== undefined && <><br /><span className="small strong">{say(f, 'sheets.day.late', { minutes: late.lateMinutes })}</span></>}
+        {late !== undefined && <><br /><span className="small strong">{late.lateMinutes > 0 && `${say(f, 'sheets.day.late', { minutes: late.lateMinutes })}. `}{sayMessage(f, late.message)}</span></>}
       </td>
       {showWho && <td>{whoWords(task, context)}</td>}
       <td className="small">{withWords(task, context)}</td>
@@ -39,10 +40,10 @@ const hour = (task: Task | undefined): number => Math.floor((task?.start ?? 0) /
 export function TaskTable({ tasks, showWho, context }: { readonly tasks: readonly Task[]; readonly showWho: boolean; readonly context: SheetContext }): ReactElement {
   const { formats: f } = context;
   return (
-    <table className="tasks">
+    <table className={showWho ? 'tasks close' : 'tasks'}>
       <thead>
         <tr>
-          <th scope="col">{say(f, 'sheets.tick')}</th>
+          <th scope="col" className="t0">{say(f, 'sheets.tick')}</th>
           <th scope="col" className="t1">{say(f, 'sheets.day.time')}</th>
           <th scope="col" className="t2">{say(f, 'sheets.day.until')}</th>
           <th scope="col">{say(f, 'sheets.day.what')}</th>

@@ -15,21 +15,20 @@ function Flasks({ context: { plan, formats: f, names } }: { readonly context: Sh
             <th scope="col">{say(f, 'sheets.drinks.flask')}</th>
             <th scope="col">{say(f, 'sheets.drinks.drink')}</th>
             <th scope="col" className="n">{say(f, 'sheets.drinks.holds')}</th>
-            <th scope="col" className="n">{say(f, 'sheets.drinks.cools')}</th>
-            <th scope="col">{say(f, 'sheets.drinks.coolest')}</th>
+            <th scope="col">{say(f, 'sheets.drinks.inUse')}</th>
             <th scope="col">{say(f, 'sheets.drinks.empty')}</th>
           </tr>
         </thead>
         <tbody>
           {plan.drinks.dispensers.filter((d) => d.litres.some((l) => l > 0)).map((flask) => {
-            const { coolest, emptyAt } = flaskFacts(flask);
+            const { coolest, warmest, emptyAt } = flaskFacts(flask);
+            const hot = plan.menu.dishes.find((d) => d.id === flask.drink)?.recipe.brewing?.hot ?? true;
             return (
               <tr key={flask.id}>
                 <td className="strong">{flask.name}</td>
                 <td>{names.dish(flask.drink)}</td>
                 <td className="n nowrap">{quantity(f, flask.capacityLitres, 'L')}</td>
-                <td className="n nowrap">{f.degreesDifference(flask.coolingPerHour.value)}</td>
-                <td className="nowrap">{coolest !== null && `${f.degrees(coolest.celsius)}, ${f.clock(coolest.at)}`}</td>
+                <td className="nowrap">{hot ? coolest !== null && say(f, 'sheets.drinks.coolest', coolest) : warmest !== null && say(f, 'sheets.drinks.warmest', warmest)}</td>
                 <td>{emptyAt.length > 0 ? f.list(emptyAt.map((at) => f.clock(at))) : say(f, 'sheets.drinks.never')}</td>
               </tr>
             );

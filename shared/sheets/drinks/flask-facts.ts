@@ -4,6 +4,8 @@ import type { DispenserPlan } from '../../drinks';
 export interface FlaskFacts {
   /** Coolest while something is in it, with the minute; null when it is never filled. */
   readonly coolest: { readonly celsius: number; readonly at: number } | null;
+  /** Warmest while something is in it; what matters of a cold drink. */
+  readonly warmest: { readonly celsius: number; readonly at: number } | null;
   /** First minutes it stands empty after having been filled. */
   readonly emptyAt: readonly number[];
 }
@@ -11,9 +13,10 @@ export interface FlaskFacts {
 /** Less than this is an empty flask: what does not come out of the tap any more. Litres, common practice, no source. */
 const dregsLitres = 0.05;
 
-/** Reads the coolest moment and the moments it runs empty off the minute series. */
+/** Reads the coolest and warmest moments and the moments it runs empty off the minute series. */
 export function flaskFacts(flask: DispenserPlan): FlaskFacts {
   let coolest: FlaskFacts['coolest'] = null;
+  let warmest: FlaskFacts['warmest'] = null;
   const emptyAt: number[] = [];
   let full = false;
   flask.litres.forEach((litres, i) => {
@@ -21,8 +24,9 @@ export function flaskFacts(flask: DispenserPlan): FlaskFacts {
     const celsius = flask.celsius[i];
     const holds = litres > dregsLitres;
     if (holds && celsius !== undefined && (coolest === null || celsius < coolest.celsius)) coolest = { celsius, at };
+    if (holds && celsius !== undefined && (warmest === null || celsius > warmest.celsius)) warmest = { celsius, at };
     if (full && !holds) emptyAt.push(at);
     full = holds;
   });
-  return { coolest, emptyAt };
+  return { coolest, warmest, emptyAt };
 }

@@ -15,16 +15,16 @@ export function BowlRow({ bowl, columns, context: { formats: f, names } }: { rea
       <td colSpan={columns}>
         <div className="line">
           <TickBox small />
-          <div className="words">
-            <strong>{now.length > 0 ? say(f, 'sheets.fry.bowl', when) : say(f, 'sheets.fry.bowlPlain', when)}</strong>
-            <span className="detail">
-              {say(f, 'sheets.fry.bowlDish', { dish: names.dish(bowl.dish), batter: quantity(f, bowl.batterKg, 'kg'), pieces: bowl.pieces })}
-              {ahead.length > 0 && `; ${say(f, 'sheets.fry.bowlFrom', { lines: linesWords(f, names, ahead) })}`}
-            </span>
-            {now.length > 0 && <span className="detail strong">{say(f, 'sheets.fry.bowlNow', { lines: linesWords(f, names, now) })}</span>}
-          </div>
+          <strong>{now.length > 0 ? say(f, 'sheets.fry.bowl', when) : say(f, 'sheets.fry.bowlPlain', when)}</strong>
           <Hatch />
         </div>
+        <p className="detail">
+            <span>
+              {say(f, 'sheets.fry.bowlDish', { dish: names.dish(bowl.dish), batter: quantity(f, bowl.batterKg, 'kg'), pieces: bowl.pieces })}
+              {ahead.length > 0 && `; ${say(f, 'sheets.fry.bowlFrom', { lines: linesWords(f, names, ahead) })}`}{now.length > 0 && ';'}
+            </span>
+            {now.length > 0 && <strong> {say(f, 'sheets.fry.bowlNow', { lines: linesWords(f, names, now) })}</strong>}
+        </p>
       </td>
     </tr>
   );

@@ -5,7 +5,7 @@ import type { Task } from '../../timeline';
 import { say, sayMessage, type PlainWordId } from '../../words';
 import { amountWords, linesWords } from '../amounts';
 import { shiftDay } from '../calendar';
-import { byDay } from '../day/by-day';
+import { byDay, clockInDay } from '../day/by-day';
 import { whoWords } from '../day/task-words';
 import { TickBox } from '../paper/marks';
 import type { SheetContext, SheetDraft } from '../types';
@@ -28,10 +28,10 @@ function Job({ task, context }: { readonly task: Task; readonly context: SheetCo
   return (
     <tr>
       <td className="tickcell"><TickBox /></td>
-      <td className="mid strong nowrap">{f.clock(task.start)}</td>
+      <td className="mid strong nowrap">{clockInDay(f, task.start)}</td>
       <td><strong>{sayMessage(f, task.name)}</strong></td>
       <td className="nowrap">{dish === undefined ? '' : amountWords(f, dish.total)}</td>
-      <td className="small">{keeps === undefined ? '' : say(f, 'sheets.prep.keeps', { place: say(f, placeWords[keeps.place]), for: f.duration(keeps.minutes) })}</td>
+      <td className="small">{keeps === undefined ? '' : say(f, 'sheets.prep.keeps', { place: say(f, placeWords[keeps.place]), for: keeps.minutes < 2880 ? f.duration(keeps.minutes) : f.figure(Math.floor(keeps.minutes / 1440), 'days') })}</td>
       <td className="small">{whoWords(task, context)}</td>
     </tr>
   );

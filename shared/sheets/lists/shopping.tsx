@@ -26,11 +26,11 @@ function Line({ line, costs, context }: { readonly line: ShoppingLine; readonly 
   return (
     <tr>
       <td className="tickcell"><TickBox /></td>
-      <td className="n nowrap"><strong>{amountWords(f, line.buy)}</strong><br /><span className="small">{packsOf(line, context)}</span></td>
+      <td className="n"><strong>{amountWords(f, line.buy)}</strong><br /><span className="small">{packsOf(line, context)}</span></td>
       <td><strong>{line.name}</strong>{remark !== '' && <><br /><span className="small">{remark}</span></>}</td>
-      <td className="n nowrap">{amountWords(f, line.need)}</td>
+      <td className="n small">{amountWords(f, line.need)}</td>
       <td className="small">{f.list(dishes)}</td>
-      {costs && <td className="n nowrap">{line.cost === undefined ? '' : f.money(line.cost)}</td>}
+      {costs && <td className="n small">{line.cost === undefined ? '' : f.money(line.cost)}</td>}
     </tr>
   );
 }
@@ -59,12 +59,12 @@ export function shoppingDrafts(context: SheetContext): readonly SheetDraft[] {
       <table className="shopping">
         <thead>
           <tr>
-            <th scope="col">{say(f, 'sheets.tick')}</th>
-            <th scope="col" className="n">{say(f, 'sheets.shopping.buy')}</th>
+            <th scope="col" className="w1">{say(f, 'sheets.tick')}</th>
+            <th scope="col" className="n w2">{say(f, 'sheets.shopping.buy')}</th>
             <th scope="col">{say(f, 'sheets.shopping.what')}</th>
-            <th scope="col" className="n">{say(f, 'sheets.shopping.need')}</th>
-            <th scope="col" className="forcell">{say(f, 'sheets.shopping.for')}</th>
-            {costs && <th scope="col" className="n">{say(f, 'sheets.shopping.cost')}</th>}
+            <th scope="col" className="n w3">{say(f, 'sheets.shopping.need')}</th>
+            <th scope="col" className="w4">{say(f, 'sheets.shopping.for')}</th>
+            {costs && <th scope="col" className="n w5">{say(f, 'sheets.shopping.cost')}</th>}
           </tr>
         </thead>
         {buying.sections.map((section) => {

@@ -21,18 +21,29 @@ export const tableCss = `
 .sheet tr.space > td:first-child { padding-left: 3.5mm; }
 .sheet .bowl td { border-bottom: 0.75pt solid #000; padding: 1.5mm 0; }
 .sheet .line { display: flex; align-items: center; gap: 3mm; }
-.sheet .bowl .words { flex: 0 1 auto; }
-.sheet .bowl strong { font-size: 14pt; }
-.sheet .bowl .detail { font-size: 11pt; display: block; }
+.sheet .line > .tick { flex: none; }
+.sheet .bowl .detail { font-size: 11pt; padding-left: 8mm; }
 .sheet .fry .for { width: 46mm; }
 .sheet .sectionrow th { font-size: 14pt; font-weight: 700; color: #000; padding-top: 4mm; border-bottom: 1.5pt solid #000; }
 .sheet .detailrow td { padding: 0.8mm 0 0.8mm 11mm; border-bottom-color: transparent; }
 .sheet .shopping td.n, .sheet .shopping th.n { padding-right: 5mm; }
-.sheet .shopping .forcell { width: 52mm; }
-.sheet .tasks .t1 { width: 36mm; }
-.sheet .tasks .t2 { width: 26mm; }
-.sheet .tasks .t3 { width: 30mm; }
-.sheet .tasks .t4 { width: 42mm; }
+.sheet .shopping { table-layout: fixed; }
+.sheet .shopping .w1 { width: 12mm; }
+.sheet .shopping .w2 { width: 40mm; }
+.sheet .shopping .w3 { width: 24mm; }
+.sheet .shopping .w4 { width: 42mm; }
+.sheet .shopping .w5 { width: 19mm; }
+.sheet .shopping td { overflow-wrap: anywhere; }
+.sheet .tasks { table-layout: fixed; }
+.sheet .tasks .t0 { width: 15mm; }
+.sheet .tasks .t1 { width: 26mm; }
+.sheet .tasks .t2 { width: 20mm; }
+.sheet .tasks .t3 { width: 28mm; }
+.sheet .tasks .t4 { width: 38mm; }
+.sheet .tasks.close td { font-size: 11pt; padding-top: 0.5mm; padding-bottom: 0.5mm; }
+.sheet .tasks.close td.mid { font-size: 14pt; }
+.sheet .tasks.close .t0 { width: 11mm; }
+.sheet .tasks.close .t1, .sheet .tasks.close .t2 { width: 19mm; }
 .sheet .oil { display: grid; grid-template-columns: repeat(3, 1fr); gap: 2mm 6mm; margin-bottom: 3mm; break-inside: avoid; }
 .sheet .oil strong { display: block; font-size: 14pt; line-height: 1.2; }
 .sheet .oil span { font-size: 11pt; color: #595959; display: block; line-height: 1.25; }

@@ -23,6 +23,10 @@ export function Day() {
   const { day, event } = plan;
   if (day.tasks.length === 0) return <ViewPage title={t('view.day')}><EmptyState title={t('view.day.emptyTitle')}>{t('view.day.empty')}</EmptyState></ViewPage>;
   const hours = dayHours(plan);
+  const jobOf = (id: string): string => {
+    const task = day.tasks.find((x) => x.id === id);
+    return task === undefined ? '' : `${formats.clock(task.start)} ${t.message(task.name)}.`;
+  };
   const shown = event.people.some((p) => p.id === person) ? person : everybody;
   const critical = day.tasks.filter((task) => day.critical.includes(task.id) && task.who.length > 0);
   return (
@@ -30,7 +34,7 @@ export function Day() {
       {day.overloads.length > 0 && (
         <section className={styles['overloads']}>
           <h3>{t('view.day.overloads')}</h3>
-          <ul>{day.overloads.map((o) => <li key={o.task}>{t.message(o.message)}</li>)}</ul>
+          <ul>{day.overloads.map((o) => <li key={o.task}><strong>{jobOf(o.task)}</strong> {t.message(o.message)}</li>)}</ul>
         </section>
       )}
       <Facts>

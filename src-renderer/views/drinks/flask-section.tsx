@@ -10,16 +10,18 @@ import styles from './drinks.module.css';
 /** One flask: what it holds, how it cools, how full and how hot it is over the day. */
 export function FlaskSection({ flask, plan, names }: { readonly flask: DispenserPlan; readonly plan: Plan; readonly names: Names }) {
   const t = useSpeaker();
-  const { coolest, emptyAt } = flaskFacts(flask);
+  const { coolest, warmest, emptyAt } = flaskFacts(flask);
+  const hot = plan.menu.dishes.find((d) => d.id === flask.drink)?.recipe.brewing?.hot ?? true;
   const notes = [
-    ...(coolest === null ? [] : [t('view.drinks.coolest', { celsius: coolest.celsius, at: coolest.at })]),
+    ...(hot && coolest !== null ? [t('sheets.drinks.coolest', coolest)] : []),
+    ...(!hot && warmest !== null ? [t('sheets.drinks.warmest', warmest)] : []),
     ...(emptyAt.length === 0 ? [] : [t('view.drinks.emptyAt', { at: t.formats.list(emptyAt.map((at) => t.formats.clock(at))) })]),
   ];
   return (
     <section className={styles['flask']}>
       <h4>{t('view.drinks.flaskOf', { flask: flask.name, drink: names.dish(flask.drink), litres: t.formats.figure(flask.capacityLitres, 'L') })}</h4>
       <Facts>
-        <Fact name={t('view.drinks.cooling')} note={notes.join('; ')}><FigureButton figure={flask.coolingPerHour} title={t('view.drinks.cooling')} /></Fact>
+        <Fact name={t('view.drinks.cooling')} note={notes.join('; ')}><FigureButton figure={flask.coolingPerHour} title={t('view.drinks.cooling')}>{t.formats.percent(flask.coolingPerHour.value)}</FigureButton></Fact>
       </Facts>
       <FlaskPicture flask={flask} fills={plan.drinks.fills.filter((f) => f.dispenser === flask.id)} roomC={plan.event.kitchen.roomC} />
     </section>

@@ -15,7 +15,7 @@ export function OilSection({ plan, names }: { readonly plan: Plan; readonly name
         <Fact name={t('view.frying.fill')}><FigureButton figure={oil.fillLitres} title={t('view.frying.fill')} /></Fact>
         <Fact name={t('view.frying.uptake')}><FigureButton figure={oil.uptakeLitres} title={t('view.frying.uptake')} /></Fact>
         <Fact name={t('view.frying.heatUp')}><FigureButton figure={oil.heatUpMinutes} title={t('view.frying.heatUp')} /></Fact>
-        <Fact name={t('view.frying.share')}><FigureButton figure={oil.loadedFillShare} title={t('view.frying.share')} /></Fact>
+        <Fact name={t('view.frying.share')}><FigureButton figure={oil.loadedFillShare} title={t('view.frying.share')}>{t.formats.percent(oil.loadedFillShare.value)}</FigureButton></Fact>
         <Fact name={t('view.frying.rim')}><FigureButton figure={oil.loadedFreeRimMm} title={t('view.frying.rim')} /></Fact>
       </Facts>
       <ul>

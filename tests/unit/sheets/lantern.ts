@@ -70,7 +70,7 @@ export function lanternPlan(options: { readonly batches?: number; readonly jobs?
   const load: LoadPlan = {
     station: 'stove', pan: 'wok', dish: 'fritters', pieces: fig(19, 'pieces'), limitedBy: 'space',
     limits: { space: fig(19, 'pieces'), dip: fig(24, 'pieces'), heat: fig(31, 'pieces'), oilRatio: fig(26, 'pieces'), rim: fig(40, 'pieces') },
-    fryMinutes: 4, cycleMinutes: fig(5, 'min'), dipC: fig(15, 'degC'), kgPerHour: fig(5.7, 'kg/h'), remedy: null,
+    fryMinutes: 4, cycleMinutes: fig(5, 'min'), dipC: fig(15, 'K'), kgPerHour: fig(5.7, 'kg/h'), remedy: null,
   };
   const batchCount = options.batches ?? 24;
   const jobs = Array.from({ length: options.jobs ?? 0 }, (_, i) => task(`job-${i}`, 'serve', 700 + 5 * i, 704 + 5 * i));
@@ -93,13 +93,13 @@ export function lanternPlan(options: { readonly batches?: number; readonly jobs?
     kitchen: { pans: [], burners: [] },
     frying: {
       ...fried(event, batchCount), loads: [load], served: [], shortages: [], sessions: [{ station: 'stove', pan: 'wok', heatOnAt: minutes(652), readyAt: minutes(666), heatOffAt: minutes(840) }],
-      oil: [{ pan: 'wok', fillLitres: fig(3, 'L'), uptakeLitres: fig(1.1, 'L'), heatUpMinutes: fig(14, 'min'), topUps: [{ afterBatch: 10, litres: 0.4 }], loadedFreeRimMm: fig(46, 'mm'), loadedFillShare: fig(38, 'percent') }],
+      oil: [{ pan: 'wok', fillLitres: fig(3, 'L'), uptakeLitres: fig(1.1, 'L'), heatUpMinutes: fig(14, 'min'), topUps: [{ afterBatch: 10, litres: 0.4 }], loadedFreeRimMm: fig(46, 'mm'), loadedFillShare: fig(0.38, '') }],
       fillLitres: fig(3, 'L'), uptakeLitres: fig(1.1, 'L'), buyLitres: fig(4.1, 'L'), batchCount: fig(batchCount, 'batches'), bowlCount: fig(5, 'bowls'), batterKg: fig(11, 'kg'), pieces: fig(300, 'pieces'), problems: [],
     },
     drinks: {
       rounds: [{ number: 1, drink: 'tea', pot: 'big', burner: 'ring', startAt: minutes(620), boilAt: minutes(640), readyAt: minutes(650), litres: 6, waterLitres: fig(6.3, 'L'), heatMinutes: fig(20, 'min'), ingredients: [{ ingredient: 'black-tea', amount: amountOf('72', 'g') }] }],
       fills: [{ dispenser: 'flask', at: minutes(652), litres: 6, round: 1, leftLitres: 0, trips: 2 }],
-      dispensers: [{ id: 'flask', name: 'Tea flask', drink: 'tea', capacityLitres: 6, fromMinute: minutes(650), litres: [0, 0, 6, 4, 2, 0, 0], celsius: [21, 21, 92, 91, 90, 21, 21], coolingPerHour: fig(4, 'degC') }],
+      dispensers: [{ id: 'flask', name: 'Tea flask', drink: 'tea', capacityLitres: 6, fromMinute: minutes(650), litres: [0, 0, 6, 4, 2, 0, 0], celsius: [21, 21, 92, 91, 90, 21, 21], coolingPerHour: fig(0.05, '') }],
       totals: [], problems: [],
     },
     day: {

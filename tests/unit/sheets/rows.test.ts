@@ -45,10 +45,11 @@ const flask = (litres: readonly number[], celsius: readonly number[]) => ({ ...l
 describe('facts of a flask', () => {
   it('coolest counts only while something is in it', () => {
     expect(flaskFacts(flask([0, 5, 4, 0], [21, 90, 88, 21])).coolest).toEqual({ celsius: 88, at: 602 });
+    expect(flaskFacts(flask([0, 5, 4, 0], [99, 8, 11, 21])).warmest).toEqual({ celsius: 11, at: 602 });
   });
 
   it('an empty flask that was never filled has no facts', () => {
-    expect(flaskFacts(flask([0, 0], [21, 21]))).toEqual({ coolest: null, emptyAt: [] });
+    expect(flaskFacts(flask([0, 0], [21, 21]))).toEqual({ coolest: null, warmest: null, emptyAt: [] });
   });
 
   it('tells each time it runs empty', () => {

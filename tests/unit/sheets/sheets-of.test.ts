@@ -12,7 +12,7 @@ const made = (more: Parameters<typeof lanternPlan>[0] = {}, how: Partial<SheetOp
 const text = (html: string): string => html.replace(/<style>[\s\S]*?<\/style>/, '').replaceAll('&#x27;', "'").replaceAll(/<[^>]+>/g, '').replaceAll(/\s+/g, ' ');
 const all = (more: Parameters<typeof lanternPlan>[0]): string => text(sheetDocument(made(more), { lang: 'en-GB' }));
 /** As the cook's units and kitchen rounding write it. */
-const amount = (value: string, unit: string): string => formatsFor(lanternPlan().event.preferences, '2026-12-12').amount({ amount: value, unit });
+const amount = (value: string, unit: string): string => formatsFor(lanternPlan().event.preferences, '2026-12-12').amount({ amount: value, unit }).replaceAll(/\s+/g, ' ');
 const textOf = (kind: string, more: Parameters<typeof lanternPlan>[0] = {}): string =>
   text(sheetDocument(made(more).filter((s) => s.kind === kind), { lang: 'en-GB' }));
 
@@ -97,7 +97,7 @@ describe('the other sheets', () => {
     const words = textOf('drinks');
     expect(words).toContain(`water ${amount('6.3', 'L')}; ${amount('72', 'g')} black tea`);
     expect(words).toContain('Fill Tea flask with 6 L at 10:52, in 2 trips');
-    expect(words).toContain('90 °C, 10:54');
+    expect(words).toContain('coolest 90 °C, at 10:54');
     expect(words).toContain('10:55');
   });
 
