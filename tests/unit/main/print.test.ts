@@ -1,0 +1,34 @@
+import { describe, expect, it } from 'vitest';
+import { findBrowser } from '../../../src-main/browser';
+import { openPrinter, pagesOf } from '../../../src-main/print';
+
+describe('counting pages', () => {
+  it('counts pages and not the tree they hang on', () => {
+    expect(pagesOf(Buffer.from('<</Type /Pages /Count 2>> <</Type /Page /x>> <</Type/Page>> <</Type /PageLabel>>'))).toBe(2);
+    expect(pagesOf(new Uint8Array())).toBe(0);
+  });
+});
+
+describe('a printer without a browser', () => {
+  it('says what to install', async () => {
+    await expect(openPrinter(null).pdf('<p>x</p>')).rejects.toMatchObject({ problem: { code: 'no-browser' } });
+  });
+  it('says so when the program is no browser', async () => {
+    const printer = openPrinter(process.execPath);
+    await expect(printer.pdf('<p>x</p>')).rejects.toMatchObject({ problem: { code: 'print-failed' } });
+    await printer.close();
+  }, 60_000);
+});
+
+describe.runIf(findBrowser() !== null)('a printer with a browser', () => {
+  it('prints on the paper the sheet asks for, page by page, runs no script and fetches nothing', async () => {
+    const printer = openPrinter(findBrowser());
+    const html = (pages: number) => `<!doctype html><html lang="en"><title>t</title><style>@page{size:A4}p+p{break-before:page}</style><body>${'<p>sheet</p>'.repeat(pages)}<script>document.body.innerHTML='<p>a</p><p>b</p><p>c</p><p>d</p><p>e</p><p>f</p>'</script><img src="http://127.0.0.1:9/x.png" alt=""></body></html>`;
+    const [one, three] = await Promise.all([printer.pdf(html(1)), printer.pdf(html(3))]);
+    await printer.close();
+    expect(Buffer.from(one.subarray(0, 5)).toString()).toBe('%PDF-');
+    expect([pagesOf(one), pagesOf(three)]).toEqual([1, 3]);
+    expect(Buffer.from(one).toString('latin1')).toMatch(/\/MediaBox\s*\[0 0 59[45]\S* 84[12]/);
+    expect(Buffer.from(one).toString('latin1')).toContain('/StructTreeRoot');
+  }, 60_000);
+});
