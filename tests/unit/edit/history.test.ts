@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { closeGroup, groupBase, longestHistory, moveWave, record, redo, redoName, setHeadcount, setTitle, startHistory, undo, undoName, type EditResult, type History } from '../../../shared/edit';
 import { newEvent, parseEvent, serialiseEvent, type Event } from '../../../shared/event';
@@ -42,19 +42,12 @@ describe('two hundred random edits', () => {
   it('each leave an event that can be saved and opened again', () => {
     fc.assert(fc.property(arbitraryEvent, fc.array(randomEdit, { maxLength: 40 }), (start, edits) => {
       let now = start;
-      let accepted = 0;
       for (const edit of edits) {
         const result = edit(now);
-        if ('problem' in result) {
-          expect(result.path).toEqual(expect.any(String));
-          continue;
-        }
-        now = result.event;
-        accepted++;
+        if ('event' in result) now = result.event;
       }
       const read = parseEvent(serialiseEvent(now));
-      expect(read.ok, read.ok ? `${accepted}` : JSON.stringify(read.problems)).toBe(true);
-      if (read.ok) expect(read.event).toEqual(now);
+      expect(read).toEqual({ ok: true, event: now, readOnly: false, notes: [] });
     }), { numRuns: 60 });
   });
 });

@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import {
   addDish, addPan, addPot, addWave, changeBurner, changeDish, changeKitchen, changePan, changePerson, changeRecipe, changeWave, freshId, moveWave, removeBurner, removeDish, removePan,
   removeRecipe, removeWave, setAllergy, setDay, setDiet, setHeadcount, setHigherRisk, setHouseFigure, setLarder, setNotes, setPreference, setPrice, setTimes, setTitle, type EditResult,

@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { allergenIds, bandIds, dietIds, eventFormat, readEvent, roleIds, thingIds, type Event } from '../../../shared/event';
 import { unitIds } from '../../../shared/measure';
 
@@ -17,7 +17,7 @@ const sorted3 = (a: fc.Arbitrary<number>): fc.Arbitrary<[number, number, number]
   fc.tuple(a, a, a).map((t) => { const [x = 0, y = 0, z = 0] = t.toSorted((p, q) => p - q); return [x, y, z]; });
 const pair = (a: fc.Arbitrary<number>): fc.Arbitrary<[number, number]> => fc.tuple(a, a).map(([x, y]) => (x <= y ? [x, y] : [y, x]));
 const ids = (prefix: string, count: number): string[] => Array.from({ length: count }, (_, at) => `${prefix}-${at + 1}`);
-const optional = { requiredKeys: [] as const };
+const optional: { requiredKeys: [] } = { requiredKeys: [] };
 
 /** Fields of another version: names nobody knows, values of every JSON kind, hostile names included. */
 const unknownFields = fc.dictionary(

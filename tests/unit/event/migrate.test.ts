@@ -5,6 +5,8 @@ import { currentVersion, migrate, migrations, newEvent, parseEvent, versionOf, t
 const renameTitle: Migration = { from: 0, apply: ({ name, ...rest }) => ({ ...rest, title: name }) };
 const old = { ...newEvent({ id: 'a', title: 'x', day: '2026-12-12' }), format: 'brimful-event/0', title: undefined, name: 'Old party', mine: { kept: true } };
 
+const add = (from: number): Migration => ({ from, apply: (raw) => ({ ...raw, steps: [...(Array.isArray(raw['steps']) ? raw['steps'] : []), from] }) });
+
 describe('older formats', () => {
   it('are brought up to date step by step, unknown fields untouched', () => {
     const read = parseEvent(JSON.stringify(old), [renameTitle]);
@@ -16,7 +18,6 @@ describe('older formats', () => {
     expect(read.notes).toEqual([{ id: 'event.note.upgraded', params: { from: 'brimful-event/0' } }]);
   });
   it('go through every step in order', () => {
-    const add = (from: number): Migration => ({ from, apply: (raw) => ({ ...raw, steps: [...(Array.isArray(raw['steps']) ? raw['steps'] : []), from] }) });
     expect(migrate({ format: 'brimful-event/1' }, [add(3), add(1), add(2)], 4)).toEqual({ format: 'brimful-event/4', steps: [1, 2, 3] });
   });
   it('are refused when a step is missing', () => {

@@ -21,7 +21,7 @@ describe('a new event', () => {
     expect([late.opensAt, late.closesAt, late.preferences.units, late.preferences.paper]).toEqual([1200, 1560, 'us', 'a4']);
   });
   it('cannot be made with a day that is none', () => {
-    expect(() => newEvent({ id: 'a', title: 'x', day: 'soon' })).toThrow();
+    expect(() => newEvent({ id: 'a', title: 'x', day: 'soon' })).toThrow('day');
   });
 });
 

@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { checkEvent, formatsFor, newEvent, parseEvent, serialiseEvent, type Event, type ParsedEvent } from '../../../shared/event';
 import { sayMessage } from '../../../shared/words';
@@ -86,7 +86,8 @@ describe('a file that is no JSON', () => {
     const text = serialiseEvent(sound);
     fc.assert(fc.property(fc.nat(text.length - 1), fc.constantFrom('', '}', ']', ',', '"', ':', 'x', '\\', '\u0001'), fc.nat(3), (at, put, cut) => {
       const read = parseEvent(text.slice(0, at) + put + text.slice(at + cut));
-      if (!read.ok) for (const problem of read.problems) expect(sayMessage(formats, problem.message)).toMatch(/\S/);
+      expect(problemsIn(read).filter((sentence) => !/\S/.test(sentence))).toEqual([]);
+      expect(read.ok || read.problems.length > 0).toBe(true);
     }), { numRuns: 500 });
   });
   it('never throws, whatever the text is', () => {
@@ -121,8 +122,9 @@ describe('a hostile file', () => {
   });
 });
 
+const withFormat = (format: unknown, more: object = {}): string => JSON.stringify({ ...sound, ...more, format });
+
 describe('other formats', () => {
-  const withFormat = (format: unknown, more: object = {}): string => JSON.stringify({ ...sound, ...more, format });
   it('opens a newer one read-only and says so', () => {
     const read = parseEvent(withFormat('brimful-event/2', { seating: ['new'] }));
     if (!read.ok) throw new Error(JSON.stringify(read.problems));
@@ -149,8 +151,7 @@ describe('checkEvent', () => {
   it('finds a reference that was broken', () => {
     const event: Event = { ...sound, kitchen: { ...sound.kitchen, burners: [] } };
     expect(checkEvent({ ...event, kitchen: { ...event.kitchen, circuits: [] } })).toEqual([]);
-    const [burner] = sound.kitchen.burners;
-    expect(burner).toBeDefined();
-    if (burner !== undefined) expect(checkEvent({ ...event, kitchen: { ...event.kitchen, burners: [{ ...burner, circuit: 'none' }] } }).map((p) => p.path)).toEqual(['kitchen.burners[0].circuit']);
+    const onCircuit = sound.kitchen.burners.map((burner) => ({ ...burner, circuit: 'none' }));
+    expect(checkEvent({ ...event, kitchen: { ...event.kitchen, burners: onCircuit } }).map((p) => p.path)).toEqual(['kitchen.burners[0].circuit']);
   });
 });

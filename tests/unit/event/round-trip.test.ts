@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { hasWritingPlace, parseEvent, serialiseEvent, type Event } from '../../../shared/event';
 import { hasFieldName } from '../../../shared/words/catalogue/fields';

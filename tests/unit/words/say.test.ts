@@ -23,16 +23,13 @@ describe('words', () => {
 
 describe('the catalogue', () => {
   const entries: [string, unknown][] = Object.entries(catalogue);
+  const idsWhere = (wrong: (entry: unknown, id: string) => boolean): string[] => entries.filter(([id, entry]) => wrong(entry, id)).map(([id]) => id);
   it('holds text or sentences only, none empty', () => {
-    for (const [id, entry] of entries) {
-      expect(typeof entry === 'function' || (typeof entry === 'string' && entry.trim() !== ''), id).toBe(true);
-    }
+    expect(entries.length).toBeGreaterThan(300);
+    expect(idsWhere((entry) => typeof entry !== 'function' && (typeof entry !== 'string' || entry.trim() === ''))).toEqual([]);
   });
   it('keeps to the house words: no pleading, no double spaces', () => {
-    for (const [id, entry] of entries) {
-      const text = typeof entry === 'string' ? entry : String(entry);
-      expect(text, id).not.toMatch(/\b(please|sorry|oops)\b/i);
-      if (typeof entry === 'string' && !id.startsWith('command.usage')) expect(entry, id).not.toMatch(/ {2}/);
-    }
+    expect(idsWhere((entry) => /\b(please|sorry|oops)\b/i.test(String(entry)))).toEqual([]);
+    expect(idsWhere((entry, id) => typeof entry === 'string' && !id.startsWith('command.usage') && entry.includes('  '))).toEqual([]);
   });
 });
