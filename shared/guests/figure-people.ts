@@ -3,6 +3,8 @@ import { divide, entered, figure, just, least, minus, most, plus, squareRoot, su
 import type { Reserve } from './planned';
 import type { Turnout } from './turnout';
 
+const label = (word: string): Term['label'] => ({ word: `guests.term.${word}` });
+
 /** Adults or children invited: the headcount as set, or all waves added up. Unit: people. */
 export function invitedFigure(event: Event, who: 'adults' | 'children', byWave: readonly number[]): Figure {
   const total = byWave.reduce((a, b) => a + b, 0);
@@ -19,7 +21,6 @@ export function invitedFigure(event: Event, who: 'adults' | 'children', byWave: 
 
 /** People of one wave expected to come. Unit: people. `path` names the wave in the event. */
 export function expectedFigure(turnout: Turnout, path: string): Figure {
-  const label = (word: string): Term['label'] => ({ word: `guests.term.${word}` });
   return figure(turnout.expected, 'people', () => {
     const invited = entered('invited', label('invited'), turnout.invited, 'people', `${path}.counts`);
     if (turnout.guess !== null) {
@@ -56,7 +57,6 @@ export function expectedTotalFigure(byWave: readonly { readonly name: string; re
 
 /** People the amounts cover. Unit: people; may be a fraction for a crowd drawn in blocks or a likely turnout. */
 export function plannedFigure(event: Event, reserve: Reserve, expected: Figure, invited: number): Figure {
-  const label = (word: string): Term['label'] => ({ word: `guests.term.${word}` });
   return figure(reserve.people, 'people', () => {
     const mean = worked('expected', label('expected'), expected);
     if (reserve.chances.length === 0 && reserve.least === 0) return { rule: 'guests.plannedSure', terms: [mean], sum: just('expected') };

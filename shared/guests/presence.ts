@@ -20,9 +20,10 @@ export interface People {
 export function presentSeries(waves: readonly People[], fromMinute: number, length: number): number[] {
   const values = Array.from({ length }, () => 0);
   for (const { coming, people } of waves) {
+    if (people <= 0) continue;
     const first = Math.max(0, Math.floor(coming.from - fromMinute));
     const last = Math.min(length - 1, Math.ceil(coming.from + windowMinutes(coming) + coming.stay.longest - fromMinute));
-    for (let i = first; i <= last && people > 0; i += 1) values[i] = (values[i] ?? 0) + people * presentChance(coming, fromMinute + i);
+    for (let i = first; i <= last; i += 1) values[i] = (values[i] ?? 0) + people * presentChance(coming, fromMinute + i);
   }
   return values;
 }

@@ -1,14 +1,17 @@
 import type { BrewRound, DrinksPlan, Fill } from '../drinks';
 import type { Bowl, FryingPlan } from '../frying';
 import type { MenuPlan } from '../menu';
+import type { Message } from '../words';
 import { fixedJob, type Job } from './job';
 
 /** Minutes somebody is busy at the start and at the end of a brew round (common practice, no source). */
 const startMinutes = 5;
 const strainMinutes = 5;
-/** Minutes for each trip to a dispenser (common practice, no source); a fill may wait a little for free hands. */
+/** A cold round up to this long is one job. */
+const shortRound = 12;
+/** Minutes for each trip to a dispenser (common practice, no source); finishing a round and filling may wait a little for free hands. */
 const tripMinutes = 3;
-const fillWaits = 10;
+const handsWait = 10;
 
 const nameOf = (menu: MenuPlan, dish: string): string => menu.dishes.find((d) => d.id === dish)?.name ?? dish;
 
@@ -19,21 +22,34 @@ export const bowlJobs = (menu: MenuPlan, frying: FryingPlan): Job[] => frying.bo
   start: b.mixAt, end: b.readyAt, attention: 1, needs: [{ thing: 'counter', count: 1 }],
 }));
 
-/** Brewing: hands on at the start, the pot by itself on its burner, hands on at the end. */
+/** Minute at which the pot leaves the burner: after the boil and what the recipe keeps it boiling. Steeping and cooling need no burner. */
+function offHeatAt(menu: MenuPlan, r: BrewRound): number {
+  const brewing = menu.dishes.find((d) => d.id === r.drink)?.recipe.brewing;
+  return r.burner === null ? r.startAt : Math.min(r.readyAt, r.boilAt + Math.ceil(brewing?.boilMinutes ?? 0));
+}
+
+/** Brewing: hands on at the start, the pot by itself on and then off its burner, hands on at the end. */
 export function brewJobs(menu: MenuPlan, drinks: DrinksPlan): Job[] {
   return drinks.rounds.flatMap((r: BrewRound) => {
     const length = r.readyAt - r.startAt;
     if (length <= 0) return [];
-    const begin = Math.min(startMinutes, length / 3);
-    const end = Math.min(strainMinutes, length / 3);
+    const begun = r.startAt + Math.min(startMinutes, length / 3);
+    const finish = r.readyAt - Math.min(strainMinutes, length / 3);
+    const offHeat = offHeatAt(menu, r);
     const params = { round: r.number, drink: nameOf(menu, r.drink) };
-    const needs = [{ thing: `pot:${r.pot}`, count: 1 }, ...(r.burner === null ? [] : [{ thing: `burner:${r.burner}`, count: 1 }])];
-    const base = { kind: 'brew' as const, roles: ['tea'], about: { dish: r.drink, round: r.number }, needs };
     const id = `brew/${r.number}`;
+    const part = (partId: string, name: Message, start: number, end: number, attention: number, after: readonly string[]): Job[] => {
+      if (end <= start) return [];
+      const burner = r.burner !== null && start < offHeat - 1e-9 ? [{ thing: `burner:${r.burner}`, count: 1 }] : [];
+      return [fixedJob({ id: partId, kind: 'brew', roles: ['tea'], about: { dish: r.drink, round: r.number }, name, start, end, attention, needs: [{ thing: `pot:${r.pot}`, count: 1 }, ...burner], after, slide: partId.endsWith('/finish') || r.burner === null ? handsWait : 0 })];
+    };
+    if (r.burner === null && length <= shortRound) return part(id, { id: 'timeline.task.brewShort', params }, r.startAt, r.readyAt, 1, []);
+    const turn = Math.min(finish, Math.max(begun, offHeat));
     return [
-      fixedJob({ ...base, id, name: { id: 'timeline.task.brewStart', params }, start: r.startAt, end: r.startAt + begin, attention: 1 }),
-      fixedJob({ ...base, id: `${id}/by-itself`, name: { id: 'timeline.task.brewHeat', params }, start: r.startAt + begin, end: r.readyAt - end, attention: 0, after: [id] }),
-      fixedJob({ ...base, id: `${id}/finish`, name: { id: 'timeline.task.brewEnd', params }, start: r.readyAt - end, end: r.readyAt, attention: 1, after: [`${id}/by-itself`] }),
+      ...part(id, { id: 'timeline.task.brewStart', params }, r.startAt, begun, 1, []),
+      ...part(`${id}/by-itself`, { id: 'timeline.task.brewHeat', params }, begun, turn, 0, [id]),
+      ...part(`${id}/off-heat`, { id: 'timeline.task.brewStand', params }, turn, finish, 0, [turn > begun ? `${id}/by-itself` : id]),
+      ...part(`${id}/finish`, { id: 'timeline.task.brewEnd', params }, finish, r.readyAt, 1, [finish > turn ? `${id}/off-heat` : turn > begun ? `${id}/by-itself` : id]),
     ];
   });
 }
@@ -48,7 +64,7 @@ export function fillJobs(drinks: DrinksPlan): Job[] {
     return fixedJob({
       id: `fill/${f.dispenser}/${nth}`, kind: 'fill', roles: ['tea', 'runner'], about: { round: f.round },
       name: { id: 'timeline.task.fill', params: { dispenser, litres: f.litres, round: f.round } },
-      start: f.at, end: f.at + tripMinutes * Math.max(1, f.trips), attention: 1, needs: [], slide: fillWaits,
+      start: f.at, end: f.at + tripMinutes * Math.max(1, f.trips), attention: 1, needs: [], slide: handsWait, after: [`brew/${f.round}`, `brew/${f.round}/finish`],
     });
   });
 }

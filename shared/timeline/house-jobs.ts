@@ -35,14 +35,16 @@ const jobOf = (d: Draft): Job => ({
   earliest: d.from, latest: Math.max(d.to, d.from + d.minutes), notDoneBefore: d.from,
 });
 
+const keeps = (days: number | null): boolean => days === null || days >= keepsDays;
+
+const trip = (id: string, day: number, items: number, name: Message): Job[] => items === 0 ? [] : [jobOf({
+  id, kind: 'shop', name, minutes: Math.min(takes.longestShop, takes.shop + takes.perLine * items), roles: ['runner', 'cook'],
+  from: day * minutesPerDay + shopsOpen.from, to: day * minutesPerDay + shopsOpen.to, towards: 'early', anyTime: true,
+})];
+
 /** Two trips to the shops: early for what keeps, the day before for what is best fresh. */
 export function shopJobs(buying: BuyingPlan): Job[] {
-  const bought = buying.lines.filter((l) => l.packs.some((p) => p.count > 0) || l.buy.amount.gt(0));
-  const keeps = (days: number | null): boolean => days === null || days >= keepsDays;
-  const trip = (id: string, day: number, items: number, name: Message): Job[] => items === 0 ? [] : [jobOf({
-    id, kind: 'shop', name, minutes: Math.min(takes.longestShop, takes.shop + takes.perLine * items), roles: ['runner', 'cook'],
-    from: day * minutesPerDay + shopsOpen.from, to: day * minutesPerDay + shopsOpen.to, towards: 'early', anyTime: true,
-  })];
+  const bought = buying.lines.filter((l) => l.buy.amount.gt(0));
   const early = bought.filter((l) => keeps(l.keepsDays)).length;
   const fresh = bought.length - early;
   return [
@@ -77,7 +79,7 @@ export function serveJobs(event: Event): Job[] {
   });
 }
 
-/** What is left is cooled or put away when the last of a dish has been served; cleaning after closing. */
+/** What is left is cooled or put away when the last of a dish has been served; cleaning after closing; the room only when guests were there. */
 export function afterJobs(event: Event, menu: MenuPlan, people: number): Job[] {
   const cool = menu.dishes.flatMap((d) => {
     const dish = event.menu.dishes.find((x) => x.id === d.id);
@@ -91,7 +93,7 @@ export function afterJobs(event: Event, menu: MenuPlan, people: number): Job[] {
   return [
     ...cool,
     jobOf({ ...base, id: 'clean/kitchen', name: { id: 'timeline.task.cleanKitchen' }, minutes: takes.kitchen + extra, roles: ['cook'] }),
-    jobOf({ ...base, id: 'clean/room', name: { id: 'timeline.task.cleanRoom' }, minutes: takes.diningRoom + extra, roles: ['runner', 'tea'] }),
+    ...(people === 0 ? [] : [jobOf({ ...base, id: 'clean/room', name: { id: 'timeline.task.cleanRoom' }, minutes: takes.diningRoom + extra, roles: ['runner', 'tea'] })]),
   ];
 }
 

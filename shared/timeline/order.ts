@@ -1,5 +1,5 @@
 import { lengthOf, type Job, type Placed } from './job';
-import { place, rangeOf } from './place';
+import { place, rangeOf, takeBack } from './place';
 import type { Resources } from './resources';
 
 /** Jobs that wait for each job, by id. */
@@ -29,27 +29,54 @@ export function latestEnds(jobs: readonly Job[]): Map<string, number> {
   return ends;
 }
 
-/**
- * Serial generation backward: the job that must be done last is placed first, each as late as its window, the jobs that wait for it,
- * helpers and things allow (just in time). Source: methods section 4.2 (serial schedule generation with the latest-finish rule).
- */
-export function placeBackward(resources: Resources, jobs: readonly Job[], fixedStarts: ReadonlyMap<string, number>): Placed[] {
-  const ends = latestEnds(jobs);
+/** Which of the jobs that may be placed next comes first. */
+type Rank = (job: Job) => readonly [number, number];
+
+/** Serial generation backward with one order: each job as late as its window, the jobs that wait for it, helpers and things allow. */
+function placeInOrder(resources: Resources, jobs: readonly Job[], rank: Rank): Placed[] {
   const waiting = waitingFor(jobs);
-  const starts = new Map(fixedStarts);
+  const starts = new Map<string, number>();
   const open = new Map(jobs.map((j) => [j.id, j]));
   const placed: Placed[] = [];
-  const rank = (j: Job): number => ends.get(j.id) ?? j.latest;
-  const queue = jobs.toSorted((a, b) => rank(b) - rank(a) || lengthOf(b) - lengthOf(a) || (a.id < b.id ? -1 : 1));
+  const ranks = new Map(jobs.map((j) => [j.id, rank(j)]));
+  const by = (j: Job, k: 0 | 1): number => ranks.get(j.id)?.[k] ?? 0;
+  const queue = jobs.toSorted((a, b) => by(b, 0) - by(a, 0) || by(b, 1) - by(a, 1) || (a.id < b.id ? -1 : 1));
   while (open.size > 0) {
     const ready = queue.find((j) => open.has(j.id) && (waiting.get(j.id) ?? []).every((next) => !open.has(next.id)));
     const job = ready ?? queue.find((j) => open.has(j.id));
     if (job === undefined) break;
     open.delete(job.id);
-    const before = Math.min(...(waiting.get(job.id) ?? []).map((next) => starts.get(next.id) ?? Number.POSITIVE_INFINITY));
+    const before = Math.min(Number.POSITIVE_INFINITY, ...(waiting.get(job.id) ?? []).map((next) => starts.get(next.id) ?? Number.POSITIVE_INFINITY));
     const done = place(resources, job, rangeOf(job, before, Number.NEGATIVE_INFINITY));
     starts.set(job.id, done.start);
     placed.push(done);
   }
   return placed;
+}
+
+/** How bad a placement is: jobs without hands or things first, then minutes too early. */
+const badness = (placed: readonly Placed[]): number => placed.reduce((sum, p) => {
+  const bare = !p.things || (p.who === null && p.job.stretches.some((s) => s.attention > 0));
+  return sum + (bare ? 10_000 : 0) + p.tooEarly;
+}, 0);
+
+/**
+ * Recipe steps placed just in time: the job that must be done last is placed first (latest-finish rule). When something does not fit,
+ * two other orders are tried (least room first; most work first) and the best is kept, the first one on a tie.
+ * Source: methods section 4.2 (serial schedule generation).
+ */
+export function placeBackward(resources: Resources, jobs: readonly Job[]): Placed[] {
+  const ends = latestEnds(jobs);
+  const end = (j: Job): number => ends.get(j.id) ?? j.latest;
+  const room = (j: Job): number => end(j) - j.notDoneBefore;
+  const orders: Rank[] = [(j) => [end(j), lengthOf(j)], (j) => [-room(j), end(j)], (j) => [lengthOf(j), end(j)]];
+  let best: { readonly rank: Rank; readonly bad: number } | null = null;
+  for (const rank of orders) {
+    const placed = placeInOrder(resources, jobs, rank);
+    const bad = badness(placed);
+    if (bad === 0) return placed;
+    if (best === null || bad < best.bad) best = { rank, bad };
+    for (const p of placed) takeBack(resources, p);
+  }
+  return placeInOrder(resources, jobs, best?.rank ?? (() => [0, 0]));
 }

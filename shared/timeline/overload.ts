@@ -7,6 +7,9 @@ import type { Message } from '../words';
 /** How far ahead a later time is looked for. Unit: minutes. */
 const lookAhead = 720;
 
+/** The task a job begins with. */
+const taskOf = (p: Placed): string => p.job.stretches[0]?.id ?? p.job.id;
+
 const needsSomebody = (p: Placed): boolean => p.job.stretches.some((s) => s.attention > 0);
 
 /** Minutes until it could be done by somebody with all it needs; 0 when that is not within twelve hours. */
@@ -56,26 +59,35 @@ function nobodyMessage(resources: Resources, p: Placed): Message {
 export function overloadsOf(resources: Resources, placed: readonly Placed[]): Overload[] {
   const found: Overload[] = [];
   const outside: Placed[] = [];
+  const told = new Set<string>();
+  // One sentence for a brew round, not one for each of its parts.
+  const repeats = (p: Placed): boolean => {
+    const key = p.job.kind === 'brew' ? `brew ${p.job.about.round ?? 0}` : p.job.id;
+    const again = told.has(key);
+    told.add(key);
+    return again;
+  };
   const unmanned = placed.filter((p) => needsSomebody(p) && p.who === null && !p.job.anyTime);
   for (const p of placed) {
-    if (!p.things) found.push({ task: p.job.id, lateMinutes: lateMinutes(resources, p), message: thingMessage(resources, p) });
-    else if (p.tooEarly > 0) found.push({ task: p.job.id, lateMinutes: 0, message: { id: 'timeline.overload.early', params: { minutes: p.tooEarly } } });
+    if (!p.things && repeats(p)) continue;
+    if (!p.things) found.push({ task: taskOf(p), lateMinutes: lateMinutes(resources, p), message: thingMessage(resources, p) });
+    else if (p.tooEarly > 0) found.push({ task: taskOf(p), lateMinutes: 0, message: { id: 'timeline.overload.early', params: { minutes: p.tooEarly } } });
   }
   const [first] = unmanned;
   if (resources.helpers.length === 0) {
-    if (first !== undefined) found.push({ task: first.job.id, lateMinutes: 0, message: { id: 'timeline.overload.noHelpers', params: { jobs: unmanned.length } } });
+    if (first !== undefined) found.push({ task: taskOf(first), lateMinutes: 0, message: { id: 'timeline.overload.noHelpers', params: { jobs: unmanned.length } } });
     return found;
   }
   for (const p of unmanned) {
     if (!p.things) continue;
     if (outsideHours(resources, p)) outside.push(p);
-    else found.push({ task: p.job.id, lateMinutes: lateMinutes(resources, p), message: nobodyMessage(resources, p) });
+    else found.push({ task: taskOf(p), lateMinutes: lateMinutes(resources, p), message: nobodyMessage(resources, p) });
   }
   const [one] = outside;
   if (one !== undefined) {
     const from = Math.min(...outside.map((p) => p.start));
     const to = Math.max(...outside.map((p) => p.start + lengthOf(p.job)));
-    found.push({ task: one.job.id, lateMinutes: 0, message: { id: 'timeline.overload.outside', params: { jobs: outside.length, from, to } } });
+    found.push({ task: taskOf(one), lateMinutes: 0, message: { id: 'timeline.overload.outside', params: { jobs: outside.length, from, to } } });
   }
   return found;
 }

@@ -57,6 +57,13 @@ export function settleAt(resources: Resources, job: Job, start: number, helper: 
   return { job, start, who: helper?.person.id ?? null, things, tooEarly };
 }
 
+/** Gives back what a placement booked. */
+export function takeBack(resources: Resources, p: Placed): void {
+  const helper = resources.helpers.find((h) => h.person.id === p.who) ?? null;
+  book(claimsOf(resources, p.job, helper, p.things), p.start, -1);
+  if (helper !== null) helper.booked -= p.job.stretches.reduce((n, s) => n + s.minutes * s.attention, 0);
+}
+
 /** A recipe step may be done this much before its window opens rather than by nobody. Unit: minutes. */
 const mostTooEarly = 120;
 

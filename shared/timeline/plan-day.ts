@@ -8,7 +8,7 @@ import type { DishPlan, MenuPlan } from '../menu';
 import { busyFigure } from './busy';
 import { bowlJobs, brewJobs, fillJobs } from './fixed-jobs';
 import { afterJobs, oilAwayJobs, serveJobs, setUpJobs, shopJobs } from './house-jobs';
-import type { Job, Placed } from './job';
+import { lengthOf, type Job, type Placed } from './job';
 import { oilOfStation } from './oil-watch';
 import { placeBackward } from './order';
 import { overloadsOf } from './overload';
@@ -48,8 +48,16 @@ function allStepJobs({ menu, frying, drinks }: DayInputs): Job[] {
   });
 }
 
-const placeEach = (resources: Resources, jobs: readonly Job[]): Placed[] =>
-  jobs.map((job) => place(resources, job, rangeOf(job, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY)));
+/** Places jobs one by one, each after those it waits for. */
+function placeEach(resources: Resources, jobs: readonly Job[]): Placed[] {
+  const ends = new Map<string, number>();
+  return jobs.map((job) => {
+    const since = Math.max(Number.NEGATIVE_INFINITY, ...job.after.map((id) => ends.get(id) ?? Number.NEGATIVE_INFINITY));
+    const placed = place(resources, job, rangeOf(job, Number.POSITIVE_INFINITY, since));
+    ends.set(job.id, placed.start + lengthOf(job));
+    return placed;
+  });
+}
 
 /**
  * The day: every job on the people, burners, pots, pans and counter places there are. What frying and brewing fixed comes first, recipe
@@ -60,11 +68,12 @@ export function planDay(event: Event, inputs: DayInputs): TimelinePlan {
   const resources = resourcesOf(event);
   const oil = event.kitchen.stations.flatMap((station) => oilOfStation(event, resources, frying, station));
   const fixed = placeEach(resources, [...bowlJobs(menu, frying), ...brewJobs(menu, drinks), ...fillJobs(drinks)]);
-  const steps = placeBackward(resources, allStepJobs(inputs), new Map());
+  const steps = placeBackward(resources, allStepJobs(inputs));
   const something = menu.dishes.length > 0;
+  const hosting = event.menu.dishes.some((d) => d.served.kind !== 'fixed');
   const house = placeEach(resources, [
-    ...setUpJobs(event, frying, drinks.dispensers.length > 0 || drinks.rounds.length > 0), ...afterJobs(event, menu, guests.planned.value),
-    ...serveJobs(event), ...shopJobs(buying), ...oilAwayJobs(event, frying),
+    ...(hosting ? setUpJobs(event, frying, drinks.dispensers.length > 0 || drinks.rounds.length > 0) : []), ...afterJobs(event, menu, hosting ? guests.planned.value : 0),
+    ...(hosting ? serveJobs(event) : []), ...shopJobs(buying), ...oilAwayJobs(event, frying),
   ]);
   const placed = [...oil, ...fixed, ...steps, ...(something ? house : [])];
   const tasks = tasksOf(resources, placed);

@@ -1,5 +1,5 @@
 import type { Event, Person } from '../event';
-import type { Job, Need, Stretch } from './job';
+import type { Job, Need } from './job';
 import { Profile } from './profile';
 
 /** A helper and how busy they are. Outside their hours they count as fully busy. */
@@ -16,6 +16,9 @@ export interface Helper {
 export interface Resources {
   readonly helpers: readonly Helper[];
   readonly things: ReadonlyMap<string, Profile>;
+  /** Worked out once for each: what a thing draws on, and what a job claims of things. */
+  readonly drawsOn: Map<string, readonly Profile[]>;
+  readonly thingClaims: Map<Job, readonly Claim[]>;
 }
 
 /** What the kitchen has, by kind and, where the kitchen names them, one by one. */
@@ -34,13 +37,17 @@ export function resourcesOf(event: Event): Resources {
     busy.add(person.to, 1e7, 1);
     return { person, busy, booked: 0, atOil: [] };
   });
-  return { helpers, things };
+  return { helpers, things, drawsOn: new Map(), thingClaims: new Map() };
 }
 
 /** Profiles a need draws on: a burner by name also takes one of all burners. */
-export function profilesOf(resources: Resources, need: Need): Profile[] {
+export function profilesOf(resources: Resources, need: Need): readonly Profile[] {
+  const known = resources.drawsOn.get(need.thing);
+  if (known !== undefined) return known;
   const kind = need.thing.split(':')[0] ?? need.thing;
-  return [...new Set([need.thing, kind])].flatMap((id) => resources.things.get(id) ?? []);
+  const found = (kind === need.thing ? [kind] : [need.thing, kind]).flatMap((id) => resources.things.get(id) ?? []);
+  resources.drawsOn.set(need.thing, found);
+  return found;
 }
 
 /** True when the kitchen has the thing at all, as many as asked for. */
@@ -56,20 +63,32 @@ export interface Claim {
 }
 
 /** Claims of a job on things, and on a helper when one is given. */
-export function claimsOf(resources: Resources, job: Job, helper: Helper | null, withThings: boolean): Claim[] {
-  const claims: Claim[] = [];
+export function claimsOf(resources: Resources, job: Job, helper: Helper | null, withThings: boolean): readonly Claim[] {
+  const things = withThings ? thingClaims(resources, job) : [];
+  if (helper === null) return things;
+  const claims = [...things];
   let from = 0;
   for (const stretch of job.stretches) {
     const to = from + stretch.minutes;
-    if (withThings) claims.push(...thingClaims(resources, stretch, from, to));
-    if (helper !== null && stretch.attention > 0) claims.push({ profile: helper.busy, amount: stretch.attention, from, to });
+    if (stretch.attention > 0) claims.push({ profile: helper.busy, amount: stretch.attention, from, to });
     from = to;
   }
   return claims;
 }
 
-const thingClaims = (resources: Resources, stretch: Stretch, from: number, to: number): Claim[] =>
-  stretch.needs.flatMap((need) => profilesOf(resources, need).map((profile) => ({ profile, amount: need.count, from, to })));
+function thingClaims(resources: Resources, job: Job): readonly Claim[] {
+  const known = resources.thingClaims.get(job);
+  if (known !== undefined) return known;
+  const claims: Claim[] = [];
+  let from = 0;
+  for (const stretch of job.stretches) {
+    const to = from + stretch.minutes;
+    for (const need of stretch.needs) for (const profile of profilesOf(resources, need)) claims.push({ profile, amount: need.count, from, to });
+    from = to;
+  }
+  resources.thingClaims.set(job, claims);
+  return claims;
+}
 
 /** Books (or with -1 gives back) the claims of a job that starts at `start`. */
 export function book(claims: readonly Claim[], start: number, sign: 1 | -1): void {

@@ -22,20 +22,21 @@ describe('attendance, turnout, stock and updating against stored values', () => 
     const out = guestsRulesTable[check.model]!(check.inputs);
     for (const [key, want] of Object.entries(check.expected)) {
       const got = out[key];
-      expect(got, key).toBeDefined();
+      expect(Object.keys(out)).toContain(key);
       const pairs = (Array.isArray(want) ? want : [want]).map((w, i) => [w, Array.isArray(got) ? got[i] : got] as const);
       for (const [w, g] of pairs) {
         const slack = check.tolerance.abs ?? (check.tolerance.rel ?? 0) * Math.abs(w);
-        expect(Math.abs(Number(g) - w), `${key}: got ${String(g)}, expected ${w}`).toBeLessThanOrEqual(slack + 1e-12);
+        expect(Math.abs(Number(g) - w) <= slack + 1e-12 ? 'within' : `${key}: got ${String(g)}, expected ${w}`).toBe('within');
       }
     }
   });
 });
 
+const survives = (x: number): number => (x <= 60 ? 1 : x >= 180 ? 0 : x <= 90 ? 1 - (x - 60) ** 2 / (120 * 30) : (180 - x) ** 2 / (120 * 90));
+
 describe('triangular stays', () => {
   test('a triangular stay agrees with a fine sum over arrivals (own arithmetic)', () => {
     const out = guestsRulesTable['presence.expected']!({ waveSize: 60, windowFrom: 0, windowTo: 60, stay: 'tri', stayParam: [60, 90, 180], times: [30, 75, 110, 200, 240] });
-    const survives = (x: number): number => (x <= 60 ? 1 : x >= 180 ? 0 : x <= 90 ? 1 - (x - 60) ** 2 / (120 * 30) : (180 - x) ** 2 / (120 * 90));
     const by = (t: number): number => {
       let sum = 0;
       for (let i = 0; i < 60_000; i += 1) {

@@ -29,6 +29,8 @@ export const timelineWords = {
   'timeline.task.bowl': (p: { bowl: number; dish: string }, f: Formats) => `Finish bowl ${f.number(p.bowl)}: ${p.dish}`,
   'timeline.task.brewStart': (p: { round: number; drink: string }, f: Formats) => `Start round ${f.number(p.round)}: ${p.drink}`,
   'timeline.task.brewHeat': (p: { round: number; drink: string }, f: Formats) => `Round ${f.number(p.round)}: ${p.drink}, runs by itself`,
+  'timeline.task.brewShort': (p: { round: number; drink: string }, f: Formats) => `Make round ${f.number(p.round)}: ${p.drink}`,
+  'timeline.task.brewStand': (p: { round: number; drink: string }, f: Formats) => `Round ${f.number(p.round)}: ${p.drink}, stands off the heat`,
   'timeline.task.brewEnd': (p: { round: number; drink: string }, f: Formats) => `Finish and strain round ${f.number(p.round)}: ${p.drink}`,
   'timeline.task.fill': (p: { dispenser: string; litres: number; round: number }, f: Formats) => `Fill ${p.dispenser} with ${f.amount({ amount: p.litres.toFixed(2), unit: 'L' })} of round ${f.number(p.round)}`,
   'timeline.task.shopEarly': (p: { items: number }, f: Formats) => `Buy what keeps (${f.plural(p.items, '1 thing', `${f.number(p.items)} things`)})`,
@@ -50,6 +52,6 @@ export const timelineWords = {
     p.wanted > p.has
       ? `This needs ${f.number(p.wanted)} ${things[p.thing] ?? p.thing} and the kitchen lists ${f.number(p.has)}. Add what there is to the kitchen, or change the recipe step.`
       : `All ${things[p.thing] ?? p.thing} it could use are taken ${span(p, f)}. Move another job, or find one more.`,
-  'timeline.overload.early': (p: { minutes: number }, f: Formats) => `It is done ${f.duration(p.minutes)} before its time, because nobody is free later. Ask one more helper to keep it fresh.`,
+  'timeline.overload.early': (p: { minutes: number }, f: Formats) => `It is done ${f.duration(p.minutes)} before its time, because no hands or no place on the stove are free later. Ask one more helper or find one more burner to keep it fresh.`,
   'timeline.overload.room': (p: { minutes: number }, f: Formats) => `There is no room for its ${f.duration(p.minutes)} between the jobs before and after it. Widen its times in the recipe, or ask one more helper.`,
 } as const satisfies Record<string, Entry>;

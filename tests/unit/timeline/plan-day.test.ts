@@ -73,8 +73,7 @@ describe('any day', () => {
           const end = Math.max(...own.map((t) => t.end));
           if (own.length === 0 || own.some((t) => excused.has(t.id))) continue;
           expect(end).toBeLessThanOrEqual(served - (s.endsBefore?.latest ?? 0) + 1e-6);
-          const last = own.filter((t) => t.end === end);
-          if (s.endsBefore !== undefined && last.length > 0) expect(end).toBeGreaterThanOrEqual(served - s.endsBefore.earliest - 1e-6);
+          expect(end).toBeGreaterThanOrEqual(served - (s.endsBefore?.earliest ?? 20160) - 1e-6);
         }
       }
     }), { numRuns: 150 });
@@ -84,8 +83,8 @@ describe('any day', () => {
     fc.assert(fc.property(day, (d) => {
       const { plan } = planOf(d);
       const bare = plan.tasks.filter((t) => t.attention > 0 && t.who.length === 0 && t.kind !== 'shop' && t.kind !== 'oilAway');
-      if (bare.length > 0) expect(plan.overloads.length).toBeGreaterThan(0);
-      for (const o of plan.overloads) expect(plan.tasks.some((t) => t.id === o.task || t.id.startsWith(o.task))).toBe(true);
+      expect(bare.length === 0 || plan.overloads.length > 0).toBe(true);
+      for (const o of plan.overloads) expect(plan.tasks.some((t) => t.id === o.task)).toBe(true);
     }), { numRuns: 150 });
   });
 
@@ -119,6 +118,8 @@ const crew = [
   { id: 'ana', roles: ['cook'], from: 480, to: 1200 }, { id: 'ben', roles: ['fryer'], from: 600, to: 1200 },
   { id: 'cy', roles: ['tea'], from: 600, to: 1200 }, { id: 'di', roles: ['runner'], from: 540, to: 1200 },
 ];
+
+const folding = (id: string) => ({ id, at: 780, steps: [{ id: 'fold', active: 60, endsBefore: { earliest: 0, latest: 0 } }] });
 
 describe('a small day', () => {
   test('steps stand just in time before serving, in order, a little early where there is room', () => {
@@ -197,17 +198,17 @@ describe('a small day', () => {
 
   test('a busy hour: the late job says how many minutes late it would be', () => {
     const only = [{ id: 'ana', roles: ['cook'], from: 600, to: 1200 }];
-    const one = (id: string) => ({ id, at: 780, steps: [{ id: 'fold', active: 60, endsBefore: { earliest: 0, latest: 0 } }] });
-    const { plan, faults } = planOf({ people: only, dishes: ['a', 'b', 'c', 'd', 'e'].map(one) });
+    const { plan, faults } = planOf({ people: only, dishes: ['a', 'b', 'c', 'd', 'e'].map(folding) });
     expect(faults).toEqual([]);
     expect(plan.overloads.some((o) => o.message.id === 'timeline.overload.early')).toBe(true);
     expect(plan.overloads.some((o) => o.message.id === 'timeline.overload.nobody' && o.lateMinutes > 0)).toBe(true);
   });
 
-  test('brewing: hands on, by itself on its burner, hands on; fills wait a little for free hands', () => {
+  test('brewing: hands on, by itself on its burner until it has boiled, hands on; fills wait a little for free hands', () => {
     const { plan, faults } = planOf({ people: crew, dishes: [{ id: 'rice', at: 780, steps: [] }], rounds: [{ startAt: 660, readyAt: 700 }], fills: [{ at: 700, trips: 2 }, { at: 700, trips: 1 }] });
     expect(faults).toEqual([]);
-    expect(plan.tasks.filter((t) => t.kind === 'brew').map((t) => [t.start, t.end, t.attention, t.who[0]])).toEqual([[660, 665, 1, 'cy'], [665, 695, 0, undefined], [695, 700, 1, 'cy']]);
+    expect(plan.tasks.filter((t) => t.kind === 'brew').map((t) => [t.start, t.end, t.attention, t.who[0]])).toEqual([[660, 665, 1, 'cy'], [665, 680, 0, undefined], [680, 695, 0, undefined], [695, 700, 1, 'cy']]);
+    expect(plan.tasks.filter((t) => t.kind === 'brew').map((t) => t.needs.map((n) => n.thing))).toEqual([['pot:p2', 'burner:b3'], ['pot:p2', 'burner:b3'], ['pot:p2'], ['pot:p2']]);
     expect(plan.tasks.filter((t) => t.kind === 'fill').map((t) => [t.start, t.end, t.who[0]])).toEqual([[700, 706, 'cy'], [706, 709, 'cy']]);
   });
 
