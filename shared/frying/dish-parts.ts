@@ -1,6 +1,6 @@
 import type { Event, Frying } from '../event';
 import type { DishPlan } from '../menu';
-import { solve, type FryProblem, type FrySolution } from './exact';
+import { servesAll, solve, type FryProblem, type FrySolution } from './exact';
 import type { FryLine } from './lines';
 import { sizeLoad, type SizedLoad } from './load';
 
@@ -33,8 +33,13 @@ export interface Trial {
  * Solves a dish over its lines. Unequal lines share the demand by their rate: each portion goes to the line furthest behind its share
  * (exact for one line; over several unequal lines the split is a rule, not a proof).
  */
-export function solveParts(event: Event, frying: Frying, parts: readonly DishPart[], wanted: readonly number[], trial: Trial = {}): FrySolution[] {
-  return splitByRate(parts.map((p) => p.rate), wanted).map((mine, at) => solve(problemOf(event, frying, parts[at], mine, at === 0 ? trial : { ...trial, morePans: 0 })));
+export const solveParts = (event: Event, frying: Frying, parts: readonly DishPart[], wanted: readonly number[]): FrySolution[] =>
+  splitByRate(parts.map((p) => p.rate), wanted).map((mine, at) => solve(problemOf(event, frying, parts[at], mine, {})));
+
+/** True when a change lets every portion be served. More pans go to the first line, which then takes a larger share. */
+export function trialServes(event: Event, frying: Frying, parts: readonly DishPart[], wanted: readonly number[], trial: Trial): boolean {
+  const rates = parts.map((p, at) => (at === 0 ? (p.rate * (p.line.pans.length + (trial.morePans ?? 0))) / p.line.pans.length : p.rate));
+  return splitByRate(rates, wanted).every((mine, at) => servesAll(problemOf(event, frying, parts[at], mine, at === 0 ? trial : { ...trial, morePans: 0 })));
 }
 
 function problemOf(event: Event, frying: Frying, part: DishPart | undefined, wanted: readonly number[], trial: Trial): FryProblem {

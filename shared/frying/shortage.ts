@@ -2,7 +2,7 @@ import type { Event, Frying } from '../event';
 import { minutes } from '../measure';
 import type { DishPlan } from '../menu';
 import type { Message } from '../words';
-import { solveParts, type DishPart, type Trial } from './dish-parts';
+import { trialServes, type DishPart, type Trial } from './dish-parts';
 import type { Shortage } from './types';
 
 /** Minutes without anybody going short that part one shortage from the next. */
@@ -26,7 +26,7 @@ function tries(parts: readonly DishPart[], frying: Frying): Try[][] {
 export function shortagesOf(event: Event, dish: DishPlan, frying: Frying, parts: readonly DishPart[], wanted: readonly number[], unmet: readonly number[]): Shortage[] {
   if (unmet.length === 0) return [];
   const remedies = parts.length === 0 ? [] : tries(parts, frying).flatMap((ladder) => {
-    const works = ladder.find(({ trial }) => solveParts(event, frying, parts, wanted, trial).every((s) => s.unmet.length === 0));
+    const works = ladder.find(({ trial }) => trialServes(event, frying, parts, wanted, trial));
     return works === undefined ? [] : [works.message];
   });
   const runs: number[][] = [];

@@ -17,8 +17,8 @@ interface Chain {
   readonly before: Chain | null;
 }
 
-/** Labels looked at before the search gives way to the quick rule; keeps the answer within a few tens of milliseconds. */
-const labelLimit = 400_000;
+/** Labels looked at before the search gives way to the quick rule; keeps the answer within some tens of milliseconds. */
+const labelLimit = 12_000;
 
 /**
  * Indexes of the portions left out so that the rest can be served: as few as possible, and among those plans one with the fewest batches.
@@ -72,19 +72,27 @@ function panFree(p: FryProblem, recent: readonly number[], drop: number): boolea
   return true;
 }
 
+/**
+ * Keeps the plans that no other with the same busy pans beats. Whatever follows plan b also follows plan a, and ends no worse, when a has the
+ * longer prefix and no more lost portions (of equal ones, no more batches): sorted by prefix, each kept plan must be better than all before.
+ */
 function prune(labels: readonly Label[]): Label[] {
   const groups = new Map<string, Label[]>();
   for (const l of labels) {
     const key = l.recent.join(',');
-    const kept = groups.get(key) ?? [];
-    if (kept.some((k) => dominates(k, l))) continue;
-    groups.set(key, [...kept.filter((k) => !dominates(l, k)), l]);
+    const group = groups.get(key);
+    if (group === undefined) groups.set(key, [l]);
+    else group.push(l);
   }
-  return [...groups.values()].flat();
+  return [...groups.values()].flatMap((group) => {
+    const kept: Label[] = [];
+    for (const l of group.sort((a, c) => c.next - a.next || a.lost - c.lost || a.batches - c.batches)) {
+      const best = kept.at(-1);
+      if (best === undefined || better(l, best)) kept.push(l);
+    }
+    return kept;
+  });
 }
-
-/** Whatever plan follows `b` also follows `a`, and ends no worse. */
-const dominates = (a: Label, b: Label): boolean => a.next >= b.next && (a.lost < b.lost || (a.lost === b.lost && a.batches <= b.batches));
 
 function readChain(chain: Chain | null): number[] {
   const runs: Chain[] = [];

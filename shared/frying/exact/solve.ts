@@ -20,8 +20,7 @@ export interface FrySolution {
  * without, the least unmet portions and the fewest batches for the rest. Served and unmet together are always all portions.
  */
 export function solve(given: FryProblem): FrySolution {
-  // Nothing lifted before hold allows it is ever eaten; a finite start keeps every search finite, also when no pan is ever free.
-  const problem: FryProblem = { ...given, earliest: Math.max(given.earliest, (given.wanted[0] ?? 0) - given.hold - given.fry) };
+  const problem = fromUsefulStart(given);
   const most = Math.max(0, Math.min(problem.lead, problem.hold));
   const whole = withLead(problem, most);
   if (whole !== null) return { served: problem.wanted, unmet: [], batches: whole.batches, lead: whole.lead, exact: true };
@@ -32,6 +31,12 @@ export function solve(given: FryProblem): FrySolution {
   if (rest === null) return { served: [], unmet: problem.wanted, batches: [], lead: 0, exact: false };
   return { served, unmet: unmet.map((i) => problem.wanted[i] ?? 0), batches: rest.batches, lead: rest.lead, exact };
 }
+
+/** True when everybody can be served, if need be without lead. */
+export const servesAll = (problem: FryProblem): boolean => isPlan(fewestBatches({ ...fromUsefulStart(problem), lead: 0 }));
+
+/** Nothing lifted before hold allows it is ever eaten; a finite start keeps every search finite, also when no pan is ever free. */
+const fromUsefulStart = (p: FryProblem): FryProblem => ({ ...p, earliest: Math.max(p.earliest, (p.wanted[0] ?? 0) - p.hold - p.fry) });
 
 /** Longest whole lead up to `most` that serves everybody; a shorter lead never makes it harder, so halving finds it. */
 function withLead(problem: FryProblem, most: number): { batches: readonly FryBatch[]; lead: number } | null {

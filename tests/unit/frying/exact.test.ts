@@ -1,0 +1,136 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { fewestBatches, isPlan, leastUnmet, portionMinutes, solve, type FryBatch, type FryProblem } from '../../../shared/frying';
+import { bruteForce } from './brute';
+
+const problem = (more: Partial<FryProblem> & { wanted: readonly number[] }): FryProblem => {
+  const pans = more.pans ?? 1;
+  return { load: 10, fry: 4, cycle: 5, hold: 10, lead: 0, earliest: -Infinity, free: () => pans, pans, ...more };
+};
+/** Small problems with pans sometimes blocked by another dish. */
+const tiny = fc.record({
+  demand: fc.array(fc.integer({ min: 0, max: 3 }), { minLength: 1, maxLength: 9 }), load: fc.integer({ min: 1, max: 4 }), fry: fc.integer({ min: 1, max: 3 }),
+  extra: fc.integer({ min: 0, max: 2 }), hold: fc.integer({ min: 0, max: 5 }), lead: fc.integer({ min: 0, max: 2 }), pans: fc.integer({ min: 1, max: 3 }),
+  blocked: fc.array(fc.integer({ min: 88, max: 112 }), { maxLength: 4 }),
+}).map(({ demand, load, fry, extra, hold, lead, pans, blocked }) => problem({
+  wanted: portionMinutes(demand, 100), load, fry, cycle: fry + extra, hold, lead: Math.min(lead, hold), pans,
+  free: (t) => Math.max(0, pans - blocked.filter((b) => b <= t && t < b + 2).length),
+})).filter((p) => p.wanted.length <= 10);
+
+function check(p: FryProblem, served: readonly number[], batches: readonly FryBatch[], lead: number): string[] {
+  const faults: string[] = [];
+  let next = 0;
+  for (const b of batches) {
+    if (b.first !== next || b.end <= b.first) faults.push(`batch runs ${b.first}-${b.end}, expected to start at ${next}`);
+    next = b.end;
+    if (b.end - b.first > p.load) faults.push('more pieces than the pan takes');
+    const lift = b.dropAt + p.fry;
+    for (const at of served.slice(b.first, b.end)) if (at < lift + lead || at > lift + p.hold) faults.push(`lifted ${lift}, eaten ${at}`);
+    for (let t = b.dropAt; t < b.dropAt + p.cycle; t += 1) {
+      if (batches.filter((o) => o.dropAt <= t && t < o.dropAt + p.cycle).length > p.free(t)) faults.push(`too few pans at ${t}`);
+    }
+  }
+  if (next !== served.length) faults.push(`serves ${next} of ${served.length}`);
+  return faults;
+}
+
+describe('batches', () => {
+  it('equal the best of every possible set of lifts', () => {
+    fc.assert(fc.property(tiny, (p) => {
+      const best = bruteForce(p, 4);
+      const answer = fewestBatches({ ...p, earliest: -1000 });
+      if (isPlan(answer)) {
+        expect(check(p, p.wanted, answer, p.lead)).toEqual([]);
+        if (answer.length <= 4) expect({ unmet: 0, batches: answer.length }).toEqual(best);
+        else expect(best.unmet).toBeGreaterThan(0);
+      } else expect(best.unmet).toBeGreaterThan(0);
+    }), { numRuns: 400 });
+  });
+
+  it('leave as few portions unmet as any plan, and need no more batches for it', () => {
+    fc.assert(fc.property(tiny.filter((p) => p.wanted.length <= 8 && p.load >= 2), (given) => {
+      const p = { ...given, lead: 0 };
+      const answer = solve(p);
+      expect(answer.served.length + answer.unmet.length).toBe(p.wanted.length);
+      expect([...answer.served, ...answer.unmet].sort((a, b) => a - b)).toEqual(p.wanted);
+      expect(check(p, answer.served, answer.batches, 0)).toEqual([]);
+      const best = bruteForce(p, 4);
+      if (answer.batches.length <= 4) expect({ unmet: answer.unmet.length, batches: answer.batches.length }).toEqual(best);
+      else expect(answer.unmet.length).toBeLessThanOrEqual(best.unmet);
+    }), { numRuns: 300 });
+  });
+
+  it('keep every promise on crowds of any size', () => {
+    const crowd = fc.record({
+      demand: fc.array(fc.integer({ min: 0, max: 8 }), { minLength: 20, maxLength: 150 }), load: fc.integer({ min: 4, max: 40 }), pans: fc.integer({ min: 1, max: 4 }),
+      fry: fc.integer({ min: 2, max: 7 }), extra: fc.integer({ min: 0, max: 3 }), hold: fc.integer({ min: 5, max: 30 }), lead: fc.integer({ min: 0, max: 8 }),
+    });
+    fc.assert(fc.property(crowd, ({ demand, load, pans, fry, extra, hold, lead }) => {
+      const p = problem({ wanted: portionMinutes(demand, 600), load, pans, fry, cycle: fry + extra, hold, lead });
+      const answer = solve(p);
+      expect(check(p, answer.served, answer.batches, answer.lead)).toEqual([]);
+      expect(answer.lead).toBeLessThanOrEqual(lead);
+      expect(answer.served.length + answer.unmet.length).toBe(p.wanted.length);
+      expect(answer.batches.length).toBeGreaterThanOrEqual(Math.ceil(answer.served.length / load));
+    }), { numRuns: 60 });
+  });
+
+  it('are never made worse by another pan, a longer hold or a larger load', () => {
+    fc.assert(fc.property(tiny, (p) => {
+      const base = solve({ ...p, lead: 0 });
+      for (const easier of [{ ...p, free: (t: number) => p.free(t) + 1, pans: p.pans + 1 }, { ...p, hold: p.hold + 2 }, { ...p, load: p.load + 1 }]) {
+        const more = solve({ ...easier, lead: 0 });
+        expect(more.unmet.length).toBeLessThanOrEqual(base.unmet.length);
+        if (base.unmet.length === 0) expect(more.batches.length).toBeLessThanOrEqual(base.batches.length);
+      }
+    }), { numRuns: 200 });
+  });
+
+  it('need no more for fewer guests', () => {
+    fc.assert(fc.property(tiny, fc.nat(), (p, n) => {
+      const whole = solve({ ...p, lead: 0 });
+      const fewer = solve({ ...p, lead: 0, wanted: p.wanted.filter((_, i) => i !== n % Math.max(1, p.wanted.length)) });
+      expect(fewer.unmet.length).toBeLessThanOrEqual(whole.unmet.length);
+      if (whole.unmet.length === 0) expect(fewer.batches.length).toBeLessThanOrEqual(whole.batches.length);
+    }), { numRuns: 200 });
+  });
+});
+
+describe('lead', () => {
+  const wanted = portionMinutes([10, 0, 0, 0, 0, 0, 0, 0, 0, 0, 10], 600);
+  it('lifts that much earlier and keeps the hold from the lift to eating', () => {
+    const lifts = solve(problem({ wanted, hold: 20, lead: 5 })).batches.map((b) => b.dropAt + 4);
+    expect(lifts).toEqual([595, 605]);
+  });
+  it('shrinks only as far as it must', () => {
+    // Twenty at once in one pan: the first load waits at least a cycle, so 6 of 11 minutes of hold are left for the lead.
+    const answer = solve(problem({ wanted: portionMinutes([20], 600), hold: 11, lead: 8 }));
+    expect(answer.lead).toBe(6);
+    expect(answer.unmet).toEqual([]);
+  });
+  it('is never longer than the hold', () => expect(solve(problem({ wanted, hold: 3, lead: 30 })).lead).toBe(3));
+});
+
+describe('the edges', () => {
+  it('ask nothing of a pan when nobody wants anything', () => expect(solve(problem({ wanted: [] })).batches).toEqual([]));
+  it('leave everybody without when no pan is ever free', () => {
+    const answer = solve(problem({ wanted: [600, 601], free: () => 0 }));
+    expect(answer.batches).toEqual([]);
+    expect(answer.unmet).toEqual([600, 601]);
+  });
+  it('name the portion where a plan fails first', () => {
+    const answer = fewestBatches(problem({ wanted: portionMinutes([10, 0, 0, 0, 0, 0, 0, 0, 0, 30], 600), hold: 5, earliest: 0 }));
+    expect(isPlan(answer) ? -1 : answer.portion).toBeGreaterThanOrEqual(0);
+  });
+  it('answer an overload that is too large for the search by the quick rule, still in balance', () => {
+    const wanted = portionMinutes(Array.from({ length: 240 }, (_, i) => 20 + ((i * 7) % 13)), 600);
+    const p = problem({ wanted, load: 17, pans: 6, fry: 9, cycle: 11, hold: 25 });
+    const answer = solve(p);
+    expect(answer.served.length + answer.unmet.length).toBe(wanted.length);
+    expect(answer.unmet.length).toBeGreaterThan(0);
+    expect(check(p, answer.served, answer.batches, answer.lead)).toEqual([]);
+  });
+  it('lose the fewest, by hand: twenty at once, one load within reach', () => {
+    expect(leastUnmet(problem({ wanted: portionMinutes([20], 30), fry: 6, cycle: 6, hold: 5 })).unmet).toHaveLength(10);
+  });
+});
