@@ -2,6 +2,9 @@ import { describe, expect, it } from 'vitest';
 import { findBrowser } from '../../../src-main/browser';
 import { openPrinter, pagesOf } from '../../../src-main/print';
 
+/** A sheet of so many pages with a script and a picture that must come to nothing. */
+const html = (pages: number) => `<!doctype html><html lang="en"><title>t</title><style>@page{size:A4}p+p{break-before:page}</style><body>${'<p>sheet</p>'.repeat(pages)}<script>document.body.innerHTML='<p>a</p><p>b</p><p>c</p><p>d</p><p>e</p><p>f</p>'</script><img src="http://127.0.0.1:9/x.png" alt=""></body></html>`;
+
 describe('counting pages', () => {
   it('counts pages and not the tree they hang on', () => {
     expect(pagesOf(Buffer.from('<</Type /Pages /Count 2>> <</Type /Page /x>> <</Type/Page>> <</Type /PageLabel>>'))).toBe(2);
@@ -23,7 +26,6 @@ describe('a printer without a browser', () => {
 describe.runIf(findBrowser() !== null)('a printer with a browser', () => {
   it('prints on the paper the sheet asks for, page by page, runs no script and fetches nothing', async () => {
     const printer = openPrinter(findBrowser());
-    const html = (pages: number) => `<!doctype html><html lang="en"><title>t</title><style>@page{size:A4}p+p{break-before:page}</style><body>${'<p>sheet</p>'.repeat(pages)}<script>document.body.innerHTML='<p>a</p><p>b</p><p>c</p><p>d</p><p>e</p><p>f</p>'</script><img src="http://127.0.0.1:9/x.png" alt=""></body></html>`;
     const [one, three] = await Promise.all([printer.pdf(html(1)), printer.pdf(html(3))]);
     await printer.close();
     expect(Buffer.from(one.subarray(0, 5)).toString()).toBe('%PDF-');
