@@ -16,17 +16,22 @@ export const wholePortions = (total: number): number => Math.max(0, Math.ceil(to
  */
 export function wholeDemand(grid: Grid, streams: readonly Stream[], total: number): Series {
   const running = new Float64Array(grid.minutes);
+  // Portions of waves that have eaten all from a minute on.
+  const finished = new Float64Array(grid.minutes + 1);
   let real = 0;
   for (const { portions, shape } of streams) {
     if (portions <= 0) continue;
     real += portions;
-    for (let i = 0; i < grid.minutes; i += 1) running[i] = (running[i] ?? 0) + portions * (shape[i] ?? 0);
+    for (let i = shape.start; i < shape.end; i += 1) running[i] = (running[i] ?? 0) + portions * (shape.share[i] ?? 0);
+    finished[shape.end] = (finished[shape.end] ?? 0) + portions;
   }
   const stretch = real > 0 ? total / real : 0;
   const values: number[] = [];
   let given = 0;
+  let done = 0;
   for (let i = 0; i < grid.minutes; i += 1) {
-    const due = i === grid.minutes - 1 ? total : Math.min(total, Math.round((running[i] ?? 0) * stretch));
+    done += finished[i] ?? 0;
+    const due = i === grid.minutes - 1 ? total : Math.min(total, Math.round(((running[i] ?? 0) + done) * stretch));
     values.push(Math.max(0, due - given));
     given = Math.max(given, due);
   }

@@ -22,7 +22,7 @@ function shapes(event: Event, guests: GuestsPlan, grid: Grid): Sizing['shapeOf']
   const even = { firstShare: 0, firstMinutes: 0 };
   return ({ dish: { served }, servedAs }: Course, index: number): Shape => {
     const wave = guests.waves[index];
-    if (wave === undefined) return new Float64Array(grid.minutes);
+    if (wave === undefined) return { start: 0, end: 0, share: new Float64Array(0) };
     const key = served.kind === 'between' ? `${index} ${served.from} ${served.to}` : `${index} ${servedAs === 'cup' ? 'cup' : 'food'}`;
     const found = made.get(key);
     if (found !== undefined) return found;

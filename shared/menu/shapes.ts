@@ -6,8 +6,14 @@ export interface Grid {
   readonly minutes: number;
 }
 
-/** Share of a wave's demand that has come by the end of each minute of the grid: rises from 0 to 1. */
-export type Shape = Float64Array;
+/** Share of a wave's demand that has come by the end of each minute of the grid: 0 before minute `start`, 1 from minute `end` on. */
+export interface Shape {
+  readonly start: number;
+  readonly end: number;
+  readonly share: Float64Array;
+}
+
+const within = (grid: Grid, minute: number): number => Math.min(grid.minutes, Math.max(0, minute));
 
 /** How food is eaten over a stay: this share evenly over the first minutes, the rest evenly after. Drinks: share 0 over 0 minutes. */
 export interface Pace {
@@ -27,16 +33,18 @@ function addEven(into: Shape, grid: Grid, wave: WavePlan, start: number, end: nu
   const width = arrivalWidth(wave);
   const scale = share / (width * (end - start));
   const zero = grid.from - wave.from;
-  for (let i = 0; i < grid.minutes; i += 1) {
+  for (let i = into.start; i < into.end; i += 1) {
     const t = zero + i + 1;
     const risen = halfSquare(t - start) - halfSquare(t - width - start) - halfSquare(t - end) + halfSquare(t - width - end);
-    into[i] = (into[i] ?? 0) + risen * scale;
+    into.share[i] = (into.share[i] ?? 0) + risen * scale;
   }
 }
 
 /** Shape of something taken throughout the stay at a pace. */
 export function throughoutShape(grid: Grid, wave: WavePlan, pace: Pace): Shape {
-  const shape = new Float64Array(grid.minutes);
+  const shape: Shape = {
+    start: within(grid, Math.floor(wave.from - grid.from)), end: within(grid, Math.ceil(waveEnd(wave) - grid.from)), share: new Float64Array(grid.minutes),
+  };
   const stay = Math.max(1, wave.stay.mean);
   const split = pace.firstShare > 0 && pace.firstMinutes >= 1 && stay - pace.firstMinutes >= 1;
   if (split) addEven(shape, grid, wave, 0, pace.firstMinutes, pace.firstShare);
@@ -47,32 +55,29 @@ export function throughoutShape(grid: Grid, wave: WavePlan, pace: Pace): Shape {
 // Groups of guests of one wave who arrive together, for a meal at a set time: fine enough that a minute's demand moves by less than a portion in a hundred.
 const groups = 16;
 
-/** Shape of a meal between two times: each guest eats evenly over the part of the stay that falls into it. All zero when nobody's does. */
+/** Shape of a meal between two times: each guest eats evenly over the part of the stay that falls into it. */
 export function betweenShape(grid: Grid, wave: WavePlan, from: number, to: number): Shape {
-  const shape = new Float64Array(grid.minutes);
+  const share = new Float64Array(grid.minutes);
   const width = arrivalWidth(wave);
   const spans: (readonly [number, number])[] = [];
   const addFor = (stay: number): void => {
     for (let g = 0; g < groups; g += 1) {
       const arrival = wave.from + (width * (g + 0.5)) / groups;
-      const [start, end] = [Math.max(arrival, from), Math.min(arrival + stay, to)];
-      if (end > start) spans.push([start, end]);
+      const [sits, rises] = [Math.max(arrival, from), Math.min(arrival + stay, to)];
+      if (rises > sits) spans.push([sits, rises]);
     }
   };
   addFor(wave.stay.mean);
   // Only those who stay longest may reach the meal; then they set the shape.
   if (spans.length === 0) addFor(wave.stay.longest);
   if (spans.length === 0) spans.push([Math.max(wave.from, from), Math.max(to, Math.max(wave.from, from) + 1)]);
-  for (let i = Math.max(0, Math.floor(from - grid.from)); i < grid.minutes; i += 1) {
+  const start = within(grid, Math.floor(Math.min(...spans.map(([from]) => from)) - grid.from));
+  const end = within(grid, Math.ceil(Math.max(...spans.map(([, to]) => to)) - grid.from));
+  for (let i = start; i < end; i += 1) {
     const t = grid.from + i + 1;
     let eaten = 0;
-    for (const [start, end] of spans) if (t > start) eaten += t >= end ? 1 : (t - start) / (end - start);
-    shape[i] = eaten / spans.length;
-    if (t >= to) {
-      // After the meal nothing more is eaten.
-      shape.fill(1, i);
-      break;
-    }
+    for (const [from, to] of spans) if (t > from) eaten += t >= to ? 1 : (t - from) / (to - from);
+    share[i] = eaten / spans.length;
   }
-  return shape;
+  return { start, end, share };
 }

@@ -45,5 +45,6 @@ describe('drinks', () => {
     const menu = menuOf(menuEvent([drinkOf('tea', true, true)], [adults(10, stay(60))], {}, [{ id: 'd-tea', recipe: 'tea', portion: { amount: '250', unit: 'ml' } }]));
     expect(dish(menu, 'd-tea').portions.value).toBe(20);
     expect(dish(menu, 'd-tea').total.amount.toString()).toBe('5');
+    expect(dish(menu, 'd-tea').recipe.brewing?.cupMl).toBe(250);
   });
 });
