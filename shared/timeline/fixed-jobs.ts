@@ -2,7 +2,7 @@ import type { BrewRound, DrinksPlan, Fill } from '../drinks';
 import type { Bowl, FryingPlan } from '../frying';
 import type { MenuPlan } from '../menu';
 import type { Message } from '../words';
-import { fixedJob, type Job } from './job';
+import { fixedJob, handsOn, type Job } from './job';
 
 /** Minutes somebody is busy at the start and at the end of a brew round (common practice, no source). */
 const startMinutes = 5;
@@ -19,7 +19,7 @@ const nameOf = (menu: MenuPlan, dish: string): string => menu.dishes.find((d) =>
 export const bowlJobs = (menu: MenuPlan, frying: FryingPlan): Job[] => frying.bowls.filter((b) => b.readyAt > b.mixAt).map((b: Bowl) => fixedJob({
   id: `bowl/${b.number}`, kind: 'bowl', roles: ['cook', 'runner'], about: { dish: b.dish, station: b.station, bowl: b.number },
   name: { id: 'timeline.task.bowl', params: { bowl: b.number, dish: nameOf(menu, b.dish) } },
-  start: b.mixAt, end: b.readyAt, attention: 1, needs: [{ thing: 'counter', count: 1 }],
+  start: b.mixAt, end: b.readyAt, attention: handsOn, needs: [{ thing: 'counter', count: 1 }],
 }));
 
 /** Minute at which the pot leaves the burner: after the boil and what the recipe keeps it boiling. Steeping and cooling need no burner. */
@@ -43,13 +43,13 @@ export function brewJobs(menu: MenuPlan, drinks: DrinksPlan): Job[] {
       const burner = r.burner !== null && start < offHeat - 1e-9 ? [{ thing: `burner:${r.burner}`, count: 1 }] : [];
       return [fixedJob({ id: partId, kind: 'brew', roles: ['tea'], about: { dish: r.drink, round: r.number }, name, start, end, attention, needs: [{ thing: `pot:${r.pot}`, count: 1 }, ...burner], after, slide: partId.endsWith('/finish') || r.burner === null ? handsWait : 0 })];
     };
-    if (r.burner === null && length <= shortRound) return part(id, { id: 'timeline.task.brewShort', params }, r.startAt, r.readyAt, 1, []);
+    if (r.burner === null && length <= shortRound) return part(id, { id: 'timeline.task.brewShort', params }, r.startAt, r.readyAt, handsOn, []);
     const turn = Math.min(finish, Math.max(begun, offHeat));
     return [
-      ...part(id, { id: 'timeline.task.brewStart', params }, r.startAt, begun, 1, []),
+      ...part(id, { id: 'timeline.task.brewStart', params }, r.startAt, begun, handsOn, []),
       ...part(`${id}/by-itself`, { id: 'timeline.task.brewHeat', params }, begun, turn, 0, [id]),
       ...part(`${id}/off-heat`, { id: 'timeline.task.brewStand', params }, turn, finish, 0, [turn > begun ? `${id}/by-itself` : id]),
-      ...part(`${id}/finish`, { id: 'timeline.task.brewEnd', params }, finish, r.readyAt, 1, [finish > turn ? `${id}/off-heat` : turn > begun ? `${id}/by-itself` : id]),
+      ...part(`${id}/finish`, { id: 'timeline.task.brewEnd', params }, finish, r.readyAt, handsOn, [finish > turn ? `${id}/off-heat` : turn > begun ? `${id}/by-itself` : id]),
     ];
   });
 }

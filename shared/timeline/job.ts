@@ -1,6 +1,9 @@
 import type { Message } from '../words';
 import type { TaskKind } from './types';
 
+/** Attention of work with the hands in the kitchen: a fifth is left for a pot that simmers (common practice, no source). */
+export const handsOn = 0.8;
+
 /** A thing a job occupies: `burner`, `pot`, `pan`, `oven`, `counter`, or one of them by id (`burner:big-ring`). */
 export interface Need {
   readonly thing: string;

@@ -1,7 +1,7 @@
 import type { Step } from '../event';
 import { baseFactor, dimensionOf, type Amount } from '../measure';
 import type { DishPlan } from '../menu';
-import type { Job, Stretch } from './job';
+import { handsOn, type Job, type Stretch } from './job';
 
 /** Nothing of a recipe is started longer ago than this: two weeks. Unit: minutes. */
 const longAgo = 20160;
@@ -10,8 +10,6 @@ const longStep = 75;
 const partLength = 60;
 /** Minutes to be done early where the window allows: at the last step of a dish, and between steps. */
 const spare = { last: 10, between: 5 };
-/** While hands work, a fifth of the attention is left for a pot that simmers (common practice, no source). */
-const handsOn = 0.8;
 
 function kilograms(a: Amount): number {
   return dimensionOf(a.unit) === 'count' ? 0 : a.amount.times(baseFactor(a.unit)).toNumber() / 1000;

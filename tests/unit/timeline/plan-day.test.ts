@@ -207,7 +207,7 @@ describe('a small day', () => {
   test('brewing: hands on, by itself on its burner until it has boiled, hands on; fills wait a little for free hands', () => {
     const { plan, faults } = planOf({ people: crew, dishes: [{ id: 'rice', at: 780, steps: [] }], rounds: [{ startAt: 660, readyAt: 700 }], fills: [{ at: 700, trips: 2 }, { at: 700, trips: 1 }] });
     expect(faults).toEqual([]);
-    expect(plan.tasks.filter((t) => t.kind === 'brew').map((t) => [t.start, t.end, t.attention, t.who[0]])).toEqual([[660, 665, 1, 'cy'], [665, 680, 0, undefined], [680, 695, 0, undefined], [695, 700, 1, 'cy']]);
+    expect(plan.tasks.filter((t) => t.kind === 'brew').map((t) => [t.start, t.end, t.attention, t.who[0]])).toEqual([[660, 665, 0.8, 'cy'], [665, 680, 0, undefined], [680, 695, 0, undefined], [695, 700, 0.8, 'cy']]);
     expect(plan.tasks.filter((t) => t.kind === 'brew').map((t) => t.needs.map((n) => n.thing))).toEqual([['pot:p2', 'burner:b3'], ['pot:p2', 'burner:b3'], ['pot:p2'], ['pot:p2']]);
     expect(plan.tasks.filter((t) => t.kind === 'fill').map((t) => [t.start, t.end, t.who[0]])).toEqual([[700, 706, 'cy'], [706, 709, 'cy']]);
   });
