@@ -1,4 +1,5 @@
 import type { Plan } from '../plan';
+import type { Task } from '../timeline';
 import { timeChange, type Change } from './change';
 
 /** First and last of something by its key. */
@@ -12,14 +13,19 @@ function spans<T>(items: readonly T[], key: (item: T) => string, from: (item: T)
 }
 
 /** Jobs told through the frying, drinks and oil they belong to; single batches are on the fry sheet. */
-const toldElsewhere = new Set(['fry', 'bowl', 'brew', 'fill', 'watchOil', 'heatOil']);
+const toldElsewhere = new Set<Task['kind']>(['fry', 'bowl', 'brew', 'fill', 'watchOil', 'heatOil']);
+/** Single jobs that move by less than this many minutes are done when there is a hand free: nothing to tell. */
+const noticedMinutes = 5;
+/** Jobs somebody does; what runs by itself follows from them. */
+const told = (task: Task): boolean => !toldElsewhere.has(task.kind) && task.attention >= 0.5;
 
 function taskChanges(before: Plan, after: Plan): Change[] {
-  const had = new Map(before.day.tasks.filter((t) => !toldElsewhere.has(t.kind)).map((t) => [t.id, t]));
-  const has = new Map(after.day.tasks.filter((t) => !toldElsewhere.has(t.kind)).map((t) => [t.id, t]));
+  const had = new Map(before.day.tasks.filter(told).map((t) => [t.id, t]));
+  const has = new Map(after.day.tasks.filter(told).map((t) => [t.id, t]));
   const moved = [...has].flatMap(([id, now]): Change[] => {
     const then = had.get(id);
     if (then === undefined) return [{ kind: 'times', effect: 'new', message: { id: 'change.task.new', params: { name: now.name, at: now.start } }, before: null, after: Math.round(now.start), about: id, size: 0.5 }];
+    if (Math.abs(now.start - then.start) < noticedMinutes) return [];
     return timeChange(id, then.start, now.start, (p) => ({ id: 'change.task.moved', params: { ...p, name: now.name } }));
   });
   const gone = [...had].filter(([id]) => !has.has(id)).map(([id, then]): Change =>

@@ -92,11 +92,15 @@ const mostTasks = 24;
 /** The jobs in order of start, those of frying and brewing left out: they stand above. */
 export function dayLines({ day, event }: Plan, f: Formats): Lines {
   const who = (id: string): string => event.people.find((p) => p.id === id)?.name ?? id;
+  const nameOf = (id: string): string => {
+    const task = day.tasks.find((t) => t.id === id);
+    return task === undefined ? id : sayMessage(f, task.name);
+  };
   const own = day.tasks.filter((task) => !toldAbove.has(task.kind));
   return [
     ...own.slice(0, mostTasks).map((t) => say(f, 'report.task', { at: t.start, end: t.end, name: sayMessage(f, t.name), who: t.who.map(who) })),
     ...(own.length > mostTasks ? [say(f, 'report.moreTasks', { count: own.length - mostTasks })] : []),
-    ...day.overloads.map((o) => sayMessage(f, o.message)),
+    ...day.overloads.map((o) => say(f, 'report.overload', { name: nameOf(o.task), message: o.message })),
   ];
 }
 

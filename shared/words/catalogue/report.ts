@@ -49,6 +49,7 @@ export const reportWords = {
   'report.fill': (p: { readonly dispenser: string; readonly times: readonly number[] }, f) => `fill ${p.dispenser} at ${f.list(p.times.map((at) => f.clock(at)))}`,
   'report.task': (p: { readonly at: number; readonly end: number; readonly name: string; readonly who: readonly string[] }, f) => `${f.clock(p.at)} to ${f.clock(p.end)}: ${p.name}${p.who.length === 0 ? '' : ` (${f.list(p.who)})`}`,
   'report.moreTasks': (p: { readonly count: number }, f) => `and ${counted(f, p.count, 'more job', 'more jobs')} on the day plan`,
+  'report.overload': (p: { readonly name: string; readonly message: Inner }) => `${p.name}: ${String(p.message)}`,
   'report.finding': (p: { readonly level: keyof typeof level; readonly text: string }) => `${level[p.level]}: ${p.text}`,
   'report.notChecked': (p: { readonly count: number }, f) => `${counted(f, p.count, 'rule', 'rules')} could not be checked, for something is not known yet`,
   'report.inOrder': 'nothing',
