@@ -12,7 +12,7 @@ export const allergenInDish: Rule = {
   judge: (s) => ({
     hits: touched(s).filter((a) => a.open.length > 0).map((a): Hit => ({
       value: a.containing.length, unit: 'dishes', limit: { value: 0, unit: 'dishes' }, about: a.containing,
-      message: { id: 'safety.say.AL-01a', params: { allergen: a.allergen, people: a.people, dishes: a.containing.map((d) => nameOf(s, d)).join(', '), open: a.open.map((d) => nameOf(s, d)).join(', ') } },
+      message: { id: 'safety.say.AL-01a', params: { allergen: a.allergen, people: a.people, dishes: a.containing.map((d) => nameOf(s, d)), open: a.open.map((d) => nameOf(s, d)) } },
     })),
   }),
 };
@@ -43,7 +43,7 @@ export const sharedOil: Rule = {
       if (source === undefined || spoilt.length === 0) return [];
       return [{
         value: spoilt.length, unit: 'dishes', limit: { value: 0, unit: 'dishes' }, about: [pan.id, ...fried.map((d) => d.id)],
-        message: { id: 'safety.say.AL-07', params: { allergen, people, pan: pan.name, source, dishes: spoilt.map((d) => d.name).join(', ') } },
+        message: { id: 'safety.say.AL-07', params: { allergen, people, pan: pan.name, source, dishes: spoilt.map((d) => d.name) } },
       }];
     })),
   }),

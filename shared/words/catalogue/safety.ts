@@ -5,9 +5,10 @@ const allergens: Readonly<Record<string, string>> = {
   celery: 'celery', mustard: 'mustard', sesame: 'sesame', sulphites: 'sulphites', lupin: 'lupin', molluscs: 'molluscs',
 };
 const named = (allergen: string): string => allergens[allergen] ?? allergen;
-const guests = (people: number, f: Formats): string => f.plural(people, 'guest', 'guests');
+const counted = (n: number, one: string, other: string, f: Formats): string => `${f.number(n)} ${f.plural(n, one, other)}`;
+const guests = (people: number, f: Formats): string => counted(people, 'guest', 'guests', f);
 const hours = (h: number, f: Formats): string => f.duration(Math.round(h * 60));
-const others = (dishes: number, first: string, f: Formats): string => (dishes > 1 ? `${first} and ${f.plural(dishes - 1, 'other dish', 'other dishes')}` : first);
+const others = (dishes: number, first: string, f: Formats): string => (dishes > 1 ? `${first} and ${counted(dishes - 1, 'other dish', 'other dishes', f)}` : first);
 
 /** Words of the subject `safety`. */
 export const safetyWords = {
@@ -44,7 +45,7 @@ export const safetyWords = {
   'safety.title.BO-01': 'Garlic or herbs in oil',
   'safety.say.BO-01.warm': (p: { dish: string }, f: Formats) => `${p.dish} keeps plants in oil at room temperature. Make it on the day and keep what is left at ${f.degrees(5)} or colder.`,
   'safety.say.BO-01.long': (p: { dish: string; days: number; limit: number }, f: Formats) =>
-    `${p.dish} keeps plants in oil for ${f.plural(Math.round(p.days), 'day', 'days')}. Use it within ${p.limit} days, or freeze it.`,
+    `${p.dish} keeps plants in oil for ${counted(Math.round(p.days), 'day', 'days', f)}. Use it within ${p.limit} days, or freeze it.`,
 
   'safety.title.ED-03a': 'Milk drink cools',
   'safety.say.ED-03a': (p: { drink: string; celsius: number }, f: Formats) =>
@@ -60,7 +61,7 @@ export const safetyWords = {
     `${p.drink} is ${f.degrees(p.celsius)} in the cup and children have some. Cool their cups to ${f.degrees(p.limit)} with cold milk or water.`,
   'safety.title.CD-04': 'Honey and a baby',
   'safety.say.CD-04': (p: { dish: string; babies: number; months: number }, f: Formats) =>
-    `${p.dish} has honey in it and ${f.plural(p.babies, 'baby', 'babies')} under ${p.months} months ${p.babies === 1 ? 'is' : 'are'} coming. Use sugar, or keep it away from them.`,
+    `${p.dish} has honey in it and ${counted(p.babies, 'baby', 'babies', f)} under ${p.months} months ${p.babies === 1 ? 'is' : 'are'} coming. Use sugar, or keep it away from them.`,
 
   'safety.title.DF-02': 'Oil too hot',
   'safety.say.DF-02': (p: { dish: string; celsius: number; limit: number }, f: Formats) =>
@@ -98,14 +99,14 @@ export const safetyWords = {
     `${p.pot} is filled with ${f.number(p.litres, 1)} litres; ${f.number(p.limit)} is what one person should lift. Ladle it out where it stands, lift it with two, or fill it less.`,
 
   'safety.title.AL-01a': 'Allergen on the menu',
-  'safety.say.AL-01a': (p: { allergen: string; people: number; dishes: string; open: string }, f: Formats) =>
-    `${named(p.allergen)} is in: ${p.dishes}. ${guests(p.people, f)} listed it. Mark the cards; they can eat: ${p.open}.`,
+  'safety.say.AL-01a': (p: { allergen: string; people: number; dishes: readonly string[]; open: readonly string[] }, f: Formats) =>
+    `${guests(p.people, f)} listed ${named(p.allergen)}, and it is in ${f.list(p.dishes)}. Mark the cards. Without it: ${f.list(p.open)}.`,
   'safety.title.AL-01b': 'Nothing left to eat',
   'safety.say.AL-01b': (p: { allergen: string; people: number }, f: Formats) =>
     `Every dish has ${named(p.allergen)} in it and ${guests(p.people, f)} listed it. Add a dish without it.`,
   'safety.title.AL-07': 'Allergen in the frying oil',
-  'safety.say.AL-07': (p: { allergen: string; people: number; pan: string; source: string; dishes: string }, f: Formats) =>
-    `${p.source} brings ${named(p.allergen)} into the oil of ${p.pan}, and so into ${p.dishes}. ${guests(p.people, f)} listed it: take another pan with fresh oil and its own spoon.`,
+  'safety.say.AL-07': (p: { allergen: string; people: number; pan: string; source: string; dishes: readonly string[] }, f: Formats) =>
+    `${p.source} brings ${named(p.allergen)} into the oil of ${p.pan}, and so into ${f.list(p.dishes)}. ${guests(p.people, f)} listed it: take another pan with fresh oil and its own spoon.`,
 
   'safety.needs.hotHold': (p: { dishes: number; first: string }, f: Formats) => `Not checked: needs the temperature at which hot food waits (${others(p.dishes, p.first, f)}).`,
   'safety.needs.fridge': (p: { dishes: number; first: string }, f: Formats) => `Not checked: needs the temperature of the fridge (${others(p.dishes, p.first, f)}).`,

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { adultBands, childBands, type Event } from '../../../shared/event';
+import { adultBands, checkEvent, childBands, parseEvent, serialiseEvent, type Event } from '../../../shared/event';
 import { ingredient } from '../../../shared/reference';
-import { demo, demoNames } from './demo';
+import { demo, demoNames, demoText } from './demo';
 
 const ids = (list: readonly { readonly id: string }[]) => list.map((x) => x.id);
 const missing = (wanted: readonly string[], known: readonly string[]) => wanted.filter((w) => !known.includes(w));
@@ -10,6 +10,14 @@ const people = (e: Event, bands: readonly (keyof Event['guests']['waves'][number
 
 describe.each(demoNames)('the demo event %s', (name) => {
   const e = demo(name);
+
+  it('opens without a problem and is written back byte for byte', () => {
+    const text = demoText(name);
+    const read = parseEvent(text);
+    expect(read.ok).toBe(true);
+    expect(checkEvent(e)).toEqual([]);
+    expect(serialiseEvent(e)).toBe(text);
+  });
 
   it('has unique ids in every list', () => {
     for (const list of [e.guests.waves, e.menu.dishes, e.recipes, e.kitchen.pans, e.kitchen.burners, e.kitchen.pots, e.kitchen.dispensers, e.kitchen.stations, e.people]) {

@@ -16,7 +16,7 @@ describe('AL-01: a listed allergen', () => {
   const cover = (open: readonly string[]) => judge({ dishes: [beans, rice], allergies: [{ allergen: 'sesame', people: 1, containing: ['beans'], open }] });
   it('warns and says what else there is', () => {
     const plan = cover(['rice']);
-    expect(found(plan, 'AL-01a')).toMatchObject([{ level: 'warn', about: ['beans'], message: { params: { dishes: 'Dish beans', open: 'Dish rice' } } }]);
+    expect(found(plan, 'AL-01a')).toMatchObject([{ level: 'warn', about: ['beans'], message: { params: { dishes: ['Dish beans'], open: ['Dish rice'] } } }]);
     expect(stands(plan, 'AL-01b')).toBe('in order');
   });
   it('stops when nothing is left', () => {
@@ -40,7 +40,7 @@ describe('AL-07: shared oil', () => {
     dishes: [a, b], allergies: [{ allergen, people: 2, containing: allergen === 'gluten' ? ['wheat'] : [], open: ['chick'] }],
     event: { kitchen: { pans: [panCalled('p'), panCalled('q')], stations, oilKind } },
   });
-  it('stops when both are fried in one pan', () => expect(found(fried([stationOf('s', ['p'], ['wheat', 'chick'])]), 'AL-07')).toMatchObject([{ level: 'stop', about: ['p', 'wheat', 'chick'], message: { params: { dishes: 'Dish chick', source: 'Dish wheat' } } }]));
+  it('stops when both are fried in one pan', () => expect(found(fried([stationOf('s', ['p'], ['wheat', 'chick'])]), 'AL-07')).toMatchObject([{ level: 'stop', about: ['p', 'wheat', 'chick'], message: { params: { dishes: ['Dish chick'], source: 'Dish wheat' } } }]));
   it('sees a pan shared by two stations', () => expect(stands(fried([stationOf('s', ['p'], ['wheat']), stationOf('t', ['p'], ['chick'])]), 'AL-07')).toBe('found'));
   it('is in order with a pan each', () => expect(stands(fried([stationOf('s', ['p'], ['wheat']), stationOf('t', ['q'], ['chick'])]), 'AL-07')).toBe('in order'));
   it('stops when the oil itself is the allergen', () => expect(stands(fried([stationOf('t', ['q'], ['chick'])], 'peanuts', 'peanut-refined'), 'AL-07')).toBe('found'));
