@@ -7,6 +7,7 @@ import { menuSchema, recipeSchema } from './recipe';
 /** Format name in every event file; the number rises only when an older program could not read the file rightly. */
 export const eventFormat = 'brimful-event/1';
 
+/** How this event is shown, printed and kept safe: units, paper, clock, money, share of days to cover, set of safety rules. */
 export const preferencesSchema = z.looseObject({
   units: z.enum(['metric', 'us']).default('metric'),
   paper: z.enum(['a4', 'letter']).default('a4'),
@@ -21,8 +22,10 @@ export const preferencesSchema = z.looseObject({
   /** Who is allergic to what is printed on shared sheets only when asked for. */
   printAllergies: z.boolean().default(false),
 });
+/** Preferences of an event, defaults filled in. */
 export type Preferences = z.infer<typeof preferencesSchema>;
 
+/** An event file: guests, menu with its recipes, kitchen, people, larder and prices. Unknown fields are kept; defaults are filled in. */
 export const eventSchema = z.looseObject({
   format: z.literal(eventFormat),
   id: idSchema,

@@ -3,11 +3,15 @@ import { allergenIds, dietIds, idSchema, minuteSchema, nameSchema, noteSchema, s
 
 /** Age bands as stored; shown as adults (`adult`, `olderAdult`) and children (the rest). */
 export const bandIds = ['under1', 'age1to3', 'age4to6', 'age7to9', 'age10to12', 'age13to17', 'adult', 'olderAdult'] as const;
+/** Id of an age band. */
 export type BandId = (typeof bandIds)[number];
+/** Bands that count as adults: 18 years and over. */
 export const adultBands = ['adult', 'olderAdult'] as const satisfies readonly BandId[];
+/** Bands that count as children: under 18 years. */
 export const childBands = ['under1', 'age1to3', 'age4to6', 'age7to9', 'age10to12', 'age13to17'] as const satisfies readonly BandId[];
 
 const countSchema = z.number().int().min(0).max(20000).default(0);
+/** People by age band. Unit: people. Range of each: whole numbers 0-20000. */
 export const countsSchema = z.looseObject({
   under1: countSchema, age1to3: countSchema, age4to6: countSchema, age7to9: countSchema,
   age10to12: countSchema, age13to17: countSchema, adult: countSchema, olderAdult: countSchema,
@@ -20,6 +24,7 @@ export const turnoutSchema = z.discriminatedUnion('kind', [
   z.looseObject({ kind: z.literal('range'), low: z.number().min(0), likely: z.number().min(0), high: z.number().min(0) }),
 ]);
 
+/** Guests who arrive together: when, how many of which age, how sure, how long they stay. Times are minutes from midnight of the day. */
 export const waveSchema = z.looseObject({
   id: idSchema,
   name: nameSchema,
@@ -33,6 +38,7 @@ export const waveSchema = z.looseObject({
 }).refine((w) => w.to >= w.from, { message: 'endsBeforeBegins', path: ['to'] })
   .refine((w) => w.stay.shortest <= w.stay.usual && w.stay.usual <= w.stay.longest, { message: 'stayOrder', path: ['stay'] });
 
+/** Who comes: waves, a headcount that overrides them, diets, allergies, guests at higher risk. */
 export const guestsSchema = z.looseObject({
   waves: z.array(waveSchema).max(60).default([]),
   /** Headcount set as a whole; spread over waves and bands by largest remainder. null = as the waves say. */
@@ -42,6 +48,9 @@ export const guestsSchema = z.looseObject({
   /** Asked, never inferred: is anybody pregnant, very old, ill, or a baby among those who eat? null = not asked yet. */
   higherRisk: z.boolean().nullable().default(null),
 });
+/** A wave of guests, defaults filled in. */
 export type Wave = z.infer<typeof waveSchema>;
+/** People by age band. */
 export type Counts = z.infer<typeof countsSchema>;
+/** Who comes, defaults filled in. */
 export type Guests = z.infer<typeof guestsSchema>;

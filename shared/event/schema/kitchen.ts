@@ -1,6 +1,7 @@
 import * as z from 'zod';
 import { decimalSchema, idSchema, minuteSchema, nameSchema, noteSchema } from './parts';
 
+/** A frying pan: shape and size in millimetres, mass in kilograms, oil in litres, and the burner it stands on. */
 export const panSchema = z.looseObject({
   id: idSchema, name: nameSchema,
   shape: z.enum(['round', 'flatWok', 'straight', 'rectangular']),
@@ -16,6 +17,7 @@ export const panSchema = z.looseObject({
   oilLitres: z.number().min(0.2).max(60),
   burner: idSchema,
 });
+/** A burner: its rating in watts, where it stands, what it runs on. */
 export const burnerSchema = z.looseObject({
   id: idSchema, name: nameSchema,
   kind: z.enum(['gas', 'lpg', 'electric', 'induction', 'outdoorGas']),
@@ -26,7 +28,9 @@ export const burnerSchema = z.looseObject({
   portable: z.boolean().default(false),
   circuit: idSchema.optional(),
 });
+/** A pot for boiling and brewing. Litres to the rim; kilograms empty. */
 export const potSchema = z.looseObject({ id: idSchema, name: nameSchema, litres: z.number().min(0.3).max(200), massKg: z.number().min(0.1).max(60).default(1.5) });
+/** A flask, urn or jug that holds a drink: litres, kilograms empty, how it keeps the temperature. */
 export const dispenserSchema = z.looseObject({
   id: idSchema, name: nameSchema,
   litres: z.number().min(0.2).max(200), massKg: z.number().min(0.1).max(60).default(4),
@@ -39,6 +43,7 @@ export const dispenserSchema = z.looseObject({
 });
 /** A place where somebody fries: one or more pans, the dishes fried there. */
 export const stationSchema = z.looseObject({ id: idSchema, name: nameSchema, pans: z.array(idSchema).min(1).max(6), dishes: z.array(idSchema).default([]) });
+/** The kitchen: pans, burners, pots, dispensers, fry lines, room, power and gas. Temperatures in Celsius, height in metres. */
 export const kitchenSchema = z.looseObject({
   pans: z.array(panSchema).max(20).default([]),
   burners: z.array(burnerSchema).max(30).default([]),
@@ -60,13 +65,20 @@ export const kitchenSchema = z.looseObject({
   /** Hours the oil stands after the last batch before anybody moves it. */
   oilRestHours: z.number().min(0).max(72).default(12),
 });
+/** A frying pan, defaults filled in. */
 export type Pan = z.infer<typeof panSchema>;
+/** A burner, defaults filled in. */
 export type Burner = z.infer<typeof burnerSchema>;
+/** A pot, defaults filled in. */
 export type Pot = z.infer<typeof potSchema>;
+/** A flask, urn or jug, defaults filled in. */
 export type Dispenser = z.infer<typeof dispenserSchema>;
+/** A place where somebody fries. */
 export type Station = z.infer<typeof stationSchema>;
+/** The kitchen, defaults filled in. */
 export type Kitchen = z.infer<typeof kitchenSchema>;
 
+/** Somebody who helps: what they do and from when to when, in minutes from midnight of the day. */
 export const personSchema = z.looseObject({
   id: idSchema, name: nameSchema,
   /** What they do: "cook", "fryer", "tea", "runner", or any word of the household. */
@@ -75,10 +87,14 @@ export const personSchema = z.looseObject({
   /** Heaviest they should carry alone. */
   liftKg: z.number().min(1).max(60).optional(),
 });
+/** Somebody who helps. */
 export type Person = z.infer<typeof personSchema>;
 
+/** An amount of an ingredient that is in the house already. */
 export const larderSchema = z.looseObject({ ingredient: idSchema, amount: z.looseObject({ amount: decimalSchema, unit: z.string() }) });
+/** What an ingredient costs: money as a decimal string in the event's currency, per an amount. */
 export const priceSchema = z.looseObject({ ingredient: idSchema, price: decimalSchema, per: z.looseObject({ amount: decimalSchema, unit: z.string() }), note: noteSchema.optional() });
 /** A household's own value instead of a reference value. `figure` is the reference key, e.g. `portion.friedSnack`. */
 export const houseFigureSchema = z.looseObject({ figure: z.string().min(1).max(120), value: z.number(), unit: z.string().max(20).default(''), why: z.string().min(1).max(400), date: z.string().regex(/^\d{4}-\d{2}-\d{2}$/, 'day').optional() });
+/** A value of this household in place of a reference value. */
 export type HouseFigure = z.infer<typeof houseFigureSchema>;

@@ -13,13 +13,16 @@ export const minuteSchema = z.number().min(-20160).max(4320);
 export const shareSchema = z.number().min(0).max(1);
 /** Free text of a name or a note. */
 export const nameSchema = z.string().trim().min(1, 'name').max(120);
+/** A free note of up to 4000 letters. */
 export const noteSchema = z.string().max(4000);
 
 /** Allergen groups: the EU's fourteen (Regulation 1169/2011, Annex II); the US nine are a part of them. */
 export const allergenIds = [
   'gluten', 'crustaceans', 'eggs', 'fish', 'peanuts', 'soya', 'milk', 'nuts', 'celery', 'mustard', 'sesame', 'sulphites', 'lupin', 'molluscs',
 ] as const;
+/** Id of an allergen group. */
 export type AllergenId = (typeof allergenIds)[number];
 /** Ways of eating a guest may ask for; a dish is open to a diet when none of its ingredients is against it. */
 export const dietIds = ['vegetarian', 'vegan', 'noOnionGarlic', 'noPork', 'noBeef', 'glutenFree', 'lactoseFree', 'nutFree'] as const;
+/** Id of a way of eating. */
 export type DietId = (typeof dietIds)[number];

@@ -3,6 +3,7 @@ import { amountSchema, idSchema, nameSchema, noteSchema } from './parts';
 
 /** Where a dish stands in the meal; decides the portion per adult. */
 export const roleIds = ['friedSnack', 'friedSide', 'condiment', 'grain', 'pulse', 'vegetable', 'bread', 'salad', 'yoghurt', 'sweet', 'soup', 'hotDrink', 'coldDrink', 'water', 'preserve', 'plain'] as const;
+/** Id of a place in the meal. */
 export type RoleId = (typeof roleIds)[number];
 
 /** How an ingredient follows the size: in proportion; always the same; once per batch of `batchOf`; or to a power below one (spice, salt). */
@@ -13,6 +14,7 @@ export const scalingSchema = z.discriminatedUnion('kind', [
   z.looseObject({ kind: z.literal('damped'), exponent: z.number().min(0.3).max(1) }),
 ]);
 
+/** One line of a recipe: how much of what, and how it follows the size. */
 export const ingredientLineSchema = z.looseObject({
   /** Id of a row of the ingredient table, or of an own ingredient of the event. */
   ingredient: idSchema,
@@ -29,9 +31,12 @@ export const ingredientLineSchema = z.looseObject({
 /** Minutes of a step: fixed + per kilogram of the dish + per batch cooked. */
 export const stepMinutesSchema = z.looseObject({ fixed: z.number().min(0).max(2880).default(0), perKg: z.number().min(0).max(600).default(0), perBatch: z.number().min(0).max(600).default(0) });
 
+/** Things a step may occupy while it runs. */
 export const thingIds = ['burner', 'pot', 'pan', 'oven', 'counter'] as const;
+/** Id of a thing a step may occupy. */
 export type ThingId = (typeof thingIds)[number];
 
+/** One step of a recipe: how long, who, what it needs, what it follows, how long its result keeps. */
 export const stepSchema = z.looseObject({
   id: idSchema,
   name: nameSchema,
@@ -94,6 +99,7 @@ export const brewingSchema = z.looseObject({
   cupMl: z.number().min(30).max(600),
 });
 
+/** A recipe: what it yields, its ingredients, its steps, and what frying or brewing need to know of it. */
 export const recipeSchema = z.looseObject({
   id: idSchema,
   name: nameSchema,
@@ -110,12 +116,18 @@ export const recipeSchema = z.looseObject({
   source: z.string().max(400).default('common practice, no source'),
   notes: noteSchema.optional(),
 });
+/** A recipe, defaults filled in. */
 export type Recipe = z.infer<typeof recipeSchema>;
+/** One line of a recipe, defaults filled in. */
 export type IngredientLine = z.infer<typeof ingredientLineSchema>;
+/** One step of a recipe, defaults filled in. */
 export type Step = z.infer<typeof stepSchema>;
+/** What frying needs to know of a dish. */
 export type Frying = z.infer<typeof fryingSchema>;
+/** What brewing needs to know of a drink. */
 export type Brewing = z.infer<typeof brewingSchema>;
 
+/** A recipe on the menu of this event: portion, who takes it, when it is served, how it waits. */
 export const dishSchema = z.looseObject({
   id: idSchema,
   recipe: idSchema,
@@ -134,6 +146,9 @@ export const dishSchema = z.looseObject({
   /** How it waits between cooking and serving. */
   holding: z.looseObject({ place: z.enum(['counter', 'hot', 'cold']), temperatureC: z.number().min(-30).max(120).optional() }).optional(),
 });
+/** A dish of the menu, defaults filled in. */
 export type Dish = z.infer<typeof dishSchema>;
+/** What is offered, in the order of the menu; at most 60 dishes. */
 export const menuSchema = z.looseObject({ dishes: z.array(dishSchema).max(60).default([]) });
+/** What is offered. */
 export type Menu = z.infer<typeof menuSchema>;
