@@ -37,8 +37,10 @@ export function namesOf(plan: Plan, formats: Formats): Names {
     wave: lookup(plan.guests.waves),
     person: lookup(people),
     thing: (id) => {
-      const word = sayLoose(formats, `sheets.thing.${id}`);
-      return word === `sheets.thing.${id}` ? things(id) : word;
+      // Jobs name a thing by kind and id (`pot:large`) when it is a certain one.
+      const own = id.slice(id.indexOf(':') + 1);
+      const word = sayLoose(formats, `sheets.thing.${own}`);
+      return word === `sheets.thing.${own}` ? things(own) : word;
     },
     section: lookup(sections),
   };

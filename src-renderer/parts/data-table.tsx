@@ -46,7 +46,7 @@ export function DataTable<Row extends RowData>({ caption, rows, columns, numeric
                       <button type="button" className={styles['sort']} title={t('view.shopping.sortBy', { column: name })} onClick={() => header.column.toggleSorting()}>
                         {name}{sorted === 'asc' ? ' ↑' : sorted === 'desc' ? ' ↓' : ''}
                       </button>
-                    ) : name}
+                    ) : <span className={styles['sort']}>{name}</span>}
                   </th>
                 );
               })}
@@ -58,7 +58,7 @@ export function DataTable<Row extends RowData>({ caption, rows, columns, numeric
             <tr key={row.id}>
               {row.getAllCells().map((cell) => (
                 // oxlint-disable-next-line jsx-a11y/control-has-associated-label -- the cell's control brings its own label
-                <td key={cell.id} className={numeric.includes(cell.column.id) ? styles['n'] : ''}><table.FlexRender cell={cell} /></td>
+                <td key={cell.id} data-column={cell.column.id} className={numeric.includes(cell.column.id) ? styles['n'] : ''}><table.FlexRender cell={cell} /></td>
               ))}
             </tr>
           ))}

@@ -1,10 +1,13 @@
-import type { ReactNode } from 'react';
+import { useEffect, useRef, type ReactNode } from 'react';
 import styles from './view-page.module.css';
 
 /** A view: its name, a line about it, what can be done with it at the right, and its sections. */
 export function ViewPage({ title, lead, actions, children }: { readonly title: string; readonly lead?: ReactNode; readonly actions?: ReactNode; readonly children: ReactNode }) {
+  const top = useRef<HTMLDivElement>(null);
+  // A view is opened at its top, wherever the one before was left.
+  useEffect(() => { top.current?.closest('main')?.scrollTo(0, 0); }, []);
   return (
-    <div className={styles['page']}>
+    <div ref={top} className={styles['page']}>
       <header className={styles['head']}>
         <div>
           <h2 className={styles['title']}>{title}</h2>

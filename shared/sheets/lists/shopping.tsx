@@ -7,7 +7,7 @@ import { TickBox } from '../paper/marks';
 import type { SheetContext, SheetDraft } from '../types';
 
 function packsOf(line: ShoppingLine, { formats: f }: SheetContext): string {
-  return f.list(line.packs.map((pack) => say(f, 'sheets.shopping.packs', { count: pack.count, size: amountWords(f, pack.size) })));
+  return f.list(line.packs.map((pack) => say(f, 'sheets.shopping.packs', { count: pack.count, size: amountWords(f, pack.size) }).replaceAll(' ', '\u00a0')));
 }
 
 /** When it may be bought at the earliest, and what stands in the house already. */

@@ -29,11 +29,11 @@ export const tableCss = `
 .sheet .shopping td.n, .sheet .shopping th.n { padding-right: 5mm; }
 .sheet .shopping { table-layout: fixed; }
 .sheet .shopping .w1 { width: 12mm; }
-.sheet .shopping .w2 { width: 40mm; }
-.sheet .shopping .w3 { width: 24mm; }
-.sheet .shopping .w4 { width: 42mm; }
+.sheet .shopping .w2 { width: 46mm; }
+.sheet .shopping .w3 { width: 27mm; }
+.sheet .shopping .w4 { width: 39mm; }
 .sheet .shopping .w5 { width: 19mm; }
-.sheet .shopping td { overflow-wrap: anywhere; }
+.sheet .shopping td { overflow-wrap: break-word; }
 .sheet .tasks { table-layout: fixed; }
 .sheet .tasks .t0 { width: 15mm; }
 .sheet .tasks .t1 { width: 26mm; }

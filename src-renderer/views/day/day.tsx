@@ -28,7 +28,8 @@ export function Day() {
     return task === undefined ? '' : `${formats.clock(task.start)} ${t.message(task.name)}.`;
   };
   const shown = event.people.some((p) => p.id === person) ? person : everybody;
-  const critical = day.tasks.filter((task) => day.critical.includes(task.id) && task.who.length > 0);
+  const critical = day.tasks.filter((task) => day.critical.includes(task.id) && task.who.length > 0 && task.kind !== 'fry' && task.kind !== 'bowl');
+  const fried = day.tasks.some((task) => task.kind === 'fry');
   return (
     <ViewPage title={t('view.day')}>
       {day.overloads.length > 0 && (
@@ -45,16 +46,17 @@ export function Day() {
           <LanesPicture plan={plan} from={hours.from} to={hours.to} chosen={chosen} onChoose={(task) => { setChosen(task); setPerson(everybody); }} />
         </ViewSection>
       )}
-      {critical.length > 0 && (
+      {(critical.length > 0 || fried) && (
         <ViewSection title={t('view.day.critical')} lead={t('view.day.criticalLead')}>
+          {fried && <p>{t('view.day.criticalFry')}</p>}
           <ul className={styles['critical']}>
             {critical.map((task) => <li key={task.id}><time>{formats.clock(task.start)}</time> {t.message(task.name)}, {formats.list(task.who.map(names.person))}</li>)}
           </ul>
         </ViewSection>
       )}
       <ViewSection title={t('view.day.listTitle')}>
-        <Choice label={t('view.day.show')} value={shown} onCommit={(value) => { setPerson(value); return null; }}
-          options={[{ value: everybody, text: t('view.day.everybody') }, ...event.people.map((p) => ({ value: p.id, text: p.name }))]} />
+        <div className={styles['choose']}><Choice label={t('view.day.show')} value={shown} onCommit={(value) => { setPerson(value); return null; }}
+          options={[{ value: everybody, text: t('view.day.everybody') }, ...event.people.map((p) => ({ value: p.id, text: p.name }))]} /></div>
         <JobTable tasks={shown === everybody ? day.tasks : day.tasks.filter((task) => task.who.includes(shown))} names={names} chosen={chosen} />
       </ViewSection>
     </ViewPage>

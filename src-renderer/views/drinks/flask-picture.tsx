@@ -3,6 +3,7 @@ import { area, curveStepAfter, line } from 'd3-shape';
 import type { DispenserPlan, Fill } from '../../../shared/drinks';
 import { useSpeaker } from '../../app/speak';
 import { ClockPicture } from '../../parts/clock-picture';
+import { litresWords } from './litres-words';
 import styles from './drinks.module.css';
 
 const height = 170;
@@ -30,7 +31,7 @@ export function FlaskPicture({ flask, fills, roomC }: { readonly flask: Dispense
             <path d={hot(minutes) ?? ''} className={styles['heat']} />
             {fills.map((fill) => (
               <path key={fill.at} d={`M${scale.x(fill.at)} ${height - 1} l-6 -11 h12 z`} className={styles['fill']}>
-                <title>{t('view.drinks.fillMark', { at: fill.at, amount: f.figure(fill.litres, 'L') })}</title>
+                <title>{t('view.drinks.fillMark', { at: fill.at, amount: litresWords(t, fill.litres) })}</title>
               </path>
             ))}
           </>

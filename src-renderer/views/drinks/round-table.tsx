@@ -3,6 +3,7 @@ import type { Plan } from '../../../shared/plan';
 import type { Names } from '../../../shared/sheets';
 import { useSpeaker } from '../../app/speak';
 import { FigureButton } from '../../parts/figure-button';
+import { litresWords } from './litres-words';
 import styles from '../../parts/table.module.css';
 
 /** Every potful: when, how much water, what goes in, which flask it fills. */
@@ -36,10 +37,10 @@ export function RoundTable({ plan, names }: { readonly plan: Plan; readonly name
               <td><strong>{f.clock(r.startAt)}</strong></td>
               <td className={styles['n']}>{r.heatMinutes.value > 0 && <FigureButton figure={r.heatMinutes} title={t('view.drinks.heat')} />}</td>
               <td>{f.clock(r.readyAt)}</td>
-              <td className={styles['n']}>{f.figure(r.litres, 'L')}</td>
+              <td className={styles['n']}>{litresWords(t, r.litres)}</td>
               <td className={styles['n']}><FigureButton figure={r.waterLitres} title={t('view.drinks.water')} /></td>
               <td className={styles['note']}>{r.ingredients.filter((i) => i.ingredient !== 'water').map((i) => `${f.amount(amountText(i.amount))} ${names.ingredient(i.ingredient)}`).join(', ')}</td>
-              <td className={styles['note']}>{plan.drinks.fills.filter((fill) => fill.round === r.number).map((fill) => t('view.drinks.fillAt', { flask: names.thing(fill.dispenser), amount: f.figure(fill.litres, 'L'), at: fill.at })).join(', ')}</td>
+              <td className={styles['note']}>{plan.drinks.fills.filter((fill) => fill.round === r.number).map((fill) => t('view.drinks.fillAt', { flask: names.thing(fill.dispenser), amount: litresWords(t, fill.litres), at: fill.at })).join(', ')}</td>
             </tr>
           ))}
         </tbody>

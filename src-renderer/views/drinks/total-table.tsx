@@ -2,6 +2,7 @@ import type { Plan } from '../../../shared/plan';
 import type { Names } from '../../../shared/sheets';
 import { useSpeaker } from '../../app/speak';
 import { FigureButton } from '../../parts/figure-button';
+import { litresWords } from './litres-words';
 import styles from '../../parts/table.module.css';
 
 /** Served, brewed, rounds, left and not served of each drink. */
@@ -28,8 +29,8 @@ export function TotalTable({ plan, names }: { readonly plan: Plan; readonly name
               <td className={styles['n']}><FigureButton figure={d.served} title={t('view.drinks.served')} /></td>
               <td className={styles['n']}><FigureButton figure={d.brewed} title={t('view.drinks.brewed')} /></td>
               <td className={styles['n']}><FigureButton figure={d.rounds} title={t('view.drinks.rounds')} /></td>
-              <td className={styles['n']}>{t.formats.figure(d.leftLitres, 'L')}</td>
-              <td className={styles['n']}>{d.unmetLitres > 0 ? t.formats.figure(d.unmetLitres, 'L') : '–'}</td>
+              <td className={styles['n']}>{litresWords(t, d.leftLitres)}</td>
+              <td className={styles['n']}>{d.unmetLitres > 0 ? litresWords(t, d.unmetLitres) : '–'}</td>
             </tr>
           ))}
         </tbody>

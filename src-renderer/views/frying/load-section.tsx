@@ -6,6 +6,7 @@ import { useSpeaker } from '../../app/speak';
 import { FigureButton } from '../../parts/figure-button';
 import { Fact, Facts, ViewSection } from '../../parts/view-page';
 import { SupplyPicture } from './supply-picture';
+import styles from './frying.module.css';
 
 const limitWords: Readonly<Record<LoadLimit, PlainWordId>> = {
   space: 'view.frying.limit.space', dip: 'view.frying.limit.dip', heat: 'view.frying.limit.heat', oilRatio: 'view.frying.limit.oilRatio', rim: 'view.frying.limit.rim',
@@ -27,6 +28,7 @@ export function LoadSection({ load, plan, names }: { readonly load: LoadPlan; re
         <Fact name={t('view.frying.dip')}><FigureButton size="large" figure={load.dipC} title={t('view.frying.dip')}>{t.formats.degreesDifference(load.dipC.value)}</FigureButton></Fact>
         <Fact name={t('view.frying.kgPerHour')}><FigureButton size="large" figure={load.kgPerHour} title={t('view.frying.kgPerHour')} /></Fact>
       </Facts>
+      <p className={styles['key']}>{t('view.frying.otherLimits')}</p>
       <Facts>
         {limitOrder.filter((limit) => limit !== load.limitedBy).map((limit) => (
           <Fact key={limit} name={t(limitWords[limit])}>

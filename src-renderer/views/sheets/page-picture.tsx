@@ -36,6 +36,7 @@ export function PagePicture({ sheet, scale }: { readonly sheet: Sheet; readonly 
           >
             {body}
           </div>
+          {numbers.filter((i) => i > 0).map((i) => <p key={i} className={styles['running']} style={{ left: mm(i * width + marginMm.side) }}>{sheet.margins.running}</p>)}
           {numbers.map((i) => (
             <div key={i} className={styles['foot']} style={{ left: mm(i * width + marginMm.side), width: mm(width - 2 * marginMm.side), top: mm(height - marginMm.bottom) }}>
               <span>{sheet.margins.headcount}</span><span>{sheet.margins.printed}</span><span>{sheet.margins.page} {i + 1} {sheet.margins.of} {pages}</span>

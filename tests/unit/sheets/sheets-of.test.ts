@@ -9,7 +9,7 @@ const made = (more: Parameters<typeof lanternPlan>[0] = {}, how: Partial<SheetOp
   return sheetsOf(plan, formatsFor(plan.event.preferences, plan.event.day), { ...options, ...how });
 };
 /** Words of a document without tags, so that a sentence split by markup is found. */
-const text = (html: string): string => html.replace(/<style>[\s\S]*?<\/style>/, '').replaceAll('&#x27;', "'").replaceAll(/<[^>]+>/g, '').replaceAll(/\s+/g, ' ');
+const text = (html: string): string => html.replace(/<style>[\s\S]*?<\/style>/, '').replaceAll('&#x27;', "'").replaceAll('\u00a0', ' ').replaceAll(/<[^>]+>/g, '').replaceAll(/\s+/g, ' ');
 const all = (more: Parameters<typeof lanternPlan>[0]): string => text(sheetDocument(made(more), { lang: 'en-GB' }));
 /** As the cook's units and kitchen rounding write it. */
 const amount = (value: string, unit: string): string => formatsFor(lanternPlan().event.preferences, '2026-12-12').amount({ amount: value, unit }).replaceAll(/\s+/g, ' ');
