@@ -8,7 +8,10 @@ export interface Hands {
   readonly busy: number;
   readonly away: number;
 }
-const things: Readonly<Record<string, string>> = { burner: 'burners', pot: 'pots', pan: 'pans', oven: 'ovens', counter: 'counter places' };
+const things: Readonly<Record<string, readonly [string, string]>> = {
+  burner: ['burner', 'burners'], pot: ['pot', 'pots'], pan: ['pan', 'pans'], oven: ['oven', 'ovens'], counter: ['counter place', 'counter places'],
+};
+const many = (thing: string): string => things[thing]?.[1] ?? thing;
 const span = (p: { readonly from: number; readonly to: number }, f: Formats): string => `${f.clock(p.from)}-${f.clock(p.to)}`;
 const hands = (p: Hands, f: Formats): string => f.list([
   ...(p.atOil > 0 ? [`${f.number(p.atOil)} at the oil`] : []),
@@ -50,8 +53,8 @@ export const timelineWords = {
   'timeline.overload.outside': (p: { jobs: number; from: number; to: number }, f: Formats) => `${f.plural(p.jobs, '1 job lies', `${f.number(p.jobs)} jobs lie`)} outside the hours of all helpers (${span(p, f)}). Lengthen the hours of a helper, or agree who does it.`,
   'timeline.overload.thing': (p: { thing: string; wanted: number; has: number; from: number; to: number }, f: Formats) =>
     p.wanted > p.has
-      ? `This needs ${f.number(p.wanted)} ${things[p.thing] ?? p.thing} and the kitchen lists ${f.number(p.has)}. Add what there is to the kitchen, or change the recipe step.`
-      : `All ${things[p.thing] ?? p.thing} it could use are taken ${span(p, f)}. Move another job, or find one more.`,
+      ? `This needs ${f.number(p.wanted)} ${f.plural(p.wanted, things[p.thing]?.[0] ?? p.thing, many(p.thing))} and the kitchen lists ${f.number(p.has)}. Add what there is to the kitchen, or change the recipe step.`
+      : `All ${many(p.thing)} it could use are taken ${span(p, f)}. Move another job, or find one more.`,
   'timeline.overload.early': (p: { minutes: number }, f: Formats) => `It is done ${f.duration(p.minutes)} before its time, because no hands or no place on the stove are free later. Ask one more helper or find one more burner to keep it fresh.`,
   'timeline.overload.room': (p: { minutes: number }, f: Formats) => `There is no room for its ${f.duration(p.minutes)} between the jobs before and after it. Widen its times in the recipe, or ask one more helper.`,
 } as const satisfies Record<string, Entry>;
