@@ -25,7 +25,7 @@ export interface Sizing {
 function demandOf(sizing: Sizing, course: Course, portions: EventPortions): Series {
   const { served } = course.dish;
   if (served.kind === 'fixed') return atOneMinute(served.at, portions.total.value);
-  const streams = portions.waves.map((w, i) => ({ portions: w.figure.value, shape: sizing.shapeOf(course, i) }));
+  const streams = portions.waves.flatMap((w, i) => (w.figure.value > 0 ? [{ portions: w.figure.value, shape: sizing.shapeOf(course, i) }] : []));
   return wholeDemand(sizing.grid, streams, portions.total.value);
 }
 

@@ -59,25 +59,36 @@ const groups = 16;
 export function betweenShape(grid: Grid, wave: WavePlan, from: number, to: number): Shape {
   const share = new Float64Array(grid.minutes);
   const width = arrivalWidth(wave);
-  const spans: (readonly [number, number])[] = [];
+  // When each group sits down and rises; plain number lists, since this runs for every minute of the meal.
+  const sits: number[] = [];
+  const rises: number[] = [];
   const addFor = (stay: number): void => {
     for (let g = 0; g < groups; g += 1) {
       const arrival = wave.from + (width * (g + 0.5)) / groups;
-      const [sits, rises] = [Math.max(arrival, from), Math.min(arrival + stay, to)];
-      if (rises > sits) spans.push([sits, rises]);
+      const [first, last] = [Math.max(arrival, from), Math.min(arrival + stay, to)];
+      if (last <= first) continue;
+      sits.push(first);
+      rises.push(last);
     }
   };
   addFor(wave.stay.mean);
   // Only those who stay longest may reach the meal; then they set the shape.
-  if (spans.length === 0) addFor(wave.stay.longest);
-  if (spans.length === 0) spans.push([Math.max(wave.from, from), Math.max(to, Math.max(wave.from, from) + 1)]);
-  const start = within(grid, Math.floor(Math.min(...spans.map(([from]) => from)) - grid.from));
-  const end = within(grid, Math.ceil(Math.max(...spans.map(([, to]) => to)) - grid.from));
+  if (sits.length === 0) addFor(wave.stay.longest);
+  if (sits.length === 0) {
+    sits.push(Math.max(wave.from, from));
+    rises.push(Math.max(to, Math.max(wave.from, from) + 1));
+  }
+  const start = within(grid, Math.floor(Math.min(...sits) - grid.from));
+  const end = within(grid, Math.ceil(Math.max(...rises) - grid.from));
   for (let i = start; i < end; i += 1) {
     const t = grid.from + i + 1;
     let eaten = 0;
-    for (const [from, to] of spans) if (t > from) eaten += t >= to ? 1 : (t - from) / (to - from);
-    share[i] = eaten / spans.length;
+    for (let g = 0; g < sits.length; g += 1) {
+      const first = sits[g] ?? 0;
+      const last = rises[g] ?? 0;
+      if (t > first) eaten += t >= last ? 1 : (t - first) / (last - first);
+    }
+    share[i] = eaten / sits.length;
   }
   return { start, end, share };
 }

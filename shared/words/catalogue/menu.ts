@@ -39,7 +39,7 @@ export const menuWords = {
   'menu.term.hotShare': 'part of the cups that is hot, without caffeine',
   'menu.term.hotShareCaffeine': 'part of the cups that is tea or coffee',
   'menu.term.piecesPerAdult': 'pieces for one adult',
-  'menu.term.appetite': (p: { dishes: number }, f: Formats) => (p.dishes === 1 ? 'no similar dish shares the appetite' : `share of a portion with ${f.number(p.dishes)} similar dishes`),
+  'menu.term.appetite': (p: { dishes: number }, f: Formats) => (p.dishes === 1 ? 'no similar dish shares the appetite' : `share of a portion when ${f.number(p.dishes)} similar dishes are served`),
   'menu.term.people': (p: { band: string; wave: string }) => `${who(p.band)} in \u201c${p.wave}\u201d`,
   'menu.term.invited': (p: { band: string }) => `${who(p.band)}, as entered`,
   'menu.term.cover': 'planned part of the wave',
