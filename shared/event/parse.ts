@@ -1,4 +1,4 @@
-import type { Message } from '../words';
+import { catalogue, type Message } from '../words';
 import { checkReferences, checkUnique } from './check-references';
 import { checkSense } from './check-sense';
 import { clean } from './clean';
@@ -71,7 +71,7 @@ export function parseEvent(text: string, steps: readonly Migration[] = migration
   const version = versionOf(format);
   if (!isRaw(value) || version === null) return failed({ id: 'event.notAnEvent', params: { got: quoted(isRaw(value) ? format : value) } });
   if (tooLarge.length > 0) {
-    return { ok: false, problems: few(tooLarge.map((path) => ({ path: pathText(path), message: { id: 'event.tooLarge', params: { where: whereOf(value, path), got: 'the number', most: Number.MAX_SAFE_INTEGER } } }))) };
+    return { ok: false, problems: few(tooLarge.map((path) => ({ path: pathText(path), message: { id: 'event.tooLarge', params: { where: whereOf(value, path), got: catalogue['event.got.number'], most: Number.MAX_SAFE_INTEGER } } }))) };
   }
   const upgraded = migrate(value, steps);
   if (upgraded === null) return failed({ id: 'event.notAnEvent', params: { got: quoted(format) } });

@@ -1,3 +1,4 @@
+import { catalogue } from '../words';
 import type { FieldPath } from './problem';
 
 /** A step on the way to a field, as the words of the subject `event` take it. */
@@ -26,10 +27,10 @@ const shorten = (text: string): string => (text.length > longestShown ? `${text.
 
 /** A value as it is quoted in a sentence: short, text in quotation marks. */
 export function quoted(value: unknown): string {
-  if (value === undefined || value === null) return 'nothing';
+  if (value === undefined || value === null) return catalogue['event.got.nothing'];
   if (typeof value === 'string') return `"${shorten(value)}"`;
-  if (Array.isArray(value)) return 'a list';
-  return typeof value === 'number' || typeof value === 'boolean' ? String(value) : 'a group';
+  if (Array.isArray(value)) return catalogue['event.got.list'];
+  return typeof value === 'number' || typeof value === 'boolean' ? String(value) : catalogue['event.got.group'];
 }
 
 /** Turns a path into steps a cook can follow: list items are counted from 1 and carry their own name. */

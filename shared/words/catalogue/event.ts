@@ -68,6 +68,7 @@ export const eventWords = {
   'event.note.dropped': (p: { readonly count: number }, f) => `${f.number(p.count)} ${f.plural(p.count, 'field', 'fields')} with the unusable name "__proto__" ${f.plural(p.count, 'was', 'were')} left out.`,
 
   'event.got.nothing': 'nothing',
+  'event.got.number': 'the number',
   'event.got.list': 'a list',
   'event.got.group': 'a group',
   'event.new.wave': 'All guests',
