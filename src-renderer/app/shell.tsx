@@ -67,7 +67,7 @@ export function Shell() {
               <main className={styles['view']} aria-label={view === undefined ? '' : t(view.titleWord)} data-view={viewId}>
                 {View !== undefined && <ViewFault key={viewId} title={t('shell.viewFault')}><View /></ViewFault>}
               </main>
-              <WorkingPanel />
+              {viewId !== 'board' && <WorkingPanel />}
             </div>
             <ChangeStrip />
           </div>

@@ -16,13 +16,15 @@ interface LaneProps {
   readonly height: number;
   /** What the drawing says, for those who do not see it. */
   readonly summary: string;
+  /** What the marks of the drawing mean, at its top right. */
+  readonly legend?: string;
   readonly children: ReactNode;
   /** Controls laid over the drawing, in the same coordinates. */
   readonly over?: ReactNode;
 }
 
 /** One lane: a coloured spine with its name, and a drawing on the shared clock. */
-export function Lane({ kind, title, notes = [], rows = [], height, summary, children, over }: LaneProps) {
+export function Lane({ kind, title, notes = [], rows = [], height, summary, legend, children, over }: LaneProps) {
   const scale = useTimeScale();
   return (
     <section className={`${styles['lane']} ${styles[kind]}`} aria-label={title} data-lane={kind}>
@@ -35,6 +37,7 @@ export function Lane({ kind, title, notes = [], rows = [], height, summary, chil
         <svg width={scale.width} height={height} role="img" aria-label={summary}>
           <HourLines height={height} />
           {children}
+          {legend !== undefined && <text x={scale.width - 4} y={15} textAnchor="end" className={styles['legend']}>{legend}</text>}
         </svg>
         {over}
       </div>

@@ -54,6 +54,12 @@ export const boardWords = {
   'board.mealSummary': (p: { n: number }, f: Formats) => `${f.number(p.n)} ${f.plural(p.n, 'job', 'jobs')} of the meal; the view Day lists them`,
   'board.handsSummary': (p: { people: number; jobs: number }, f: Formats) => `${f.number(p.jobs)} ${f.plural(p.jobs, 'job', 'jobs')} of ${f.number(p.people)} ${f.plural(p.people, 'helper', 'helpers')}; the view Day lists them`,
 
+  'board.lookCount': (p: { n: number }, f: Formats) => `${f.number(p.n)} ${f.plural(p.n, 'thing needs', 'things need')} a look`,
+  'board.handsKey': 'low bars: needs only an eye on it',
+  'board.drinksKey': '▼ filled',
+  'board.fryingKey': 'hatched: oil heats; a bar: one batch',
+  'board.fryingKeyChanged': 'dashed: before the change',
+
   'board.needsALook': 'Needs a look',
   'board.allWell': 'Nothing at the moment.',
   'board.stop': 'Stop',

@@ -7,6 +7,7 @@ import { ClockAxis } from '../../parts/clock-axis';
 import { ClockLines } from '../../parts/clock-lines';
 import { TimeScaleContext, timeScale } from '../../parts/time-scale';
 import { useWidth } from '../../parts/width';
+import { WorkingPanel } from '../../parts/working-panel';
 import { DrinksLane } from './drinks-lane';
 import { FryingLane } from './frying-lane';
 import { GuestsLane } from './guests-lane';
@@ -53,6 +54,7 @@ export function Board() {
           </div>
           <WaveFields />
         </div>
+        <WorkingPanel />
         {!covered && (
           <aside className={styles['aside']} aria-label={t('board.beside')}>
             <Look />

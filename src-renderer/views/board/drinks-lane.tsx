@@ -20,7 +20,7 @@ export function DrinksLane() {
   const recipeHot = (id: string): boolean => plan.menu.dishes.find((d) => d.id === id)?.recipe.brewing?.hot === true;
   return (
     <Lane
-      kind="drinks" title={t('lane.drinks')} height={24 + dispensers.length * rowHeight} rows={dispensers.map((d, i) => ({ name: d.name, y: 24 + i * rowHeight + levelHeight / 2 + 10 }))}
+      kind="drinks" title={t('lane.drinks')} height={24 + dispensers.length * rowHeight} legend={t('board.drinksKey')} rows={dispensers.map((d, i) => ({ name: d.name, y: 24 + i * rowHeight + levelHeight / 2 + 10 }))}
       summary={t('board.drinksSummary', { rounds: plan.drinks.rounds.length, fills: plan.drinks.fills.length })}
     >
       {dispensers.map((d, i) => {
@@ -40,7 +40,8 @@ export function DrinksLane() {
             {fills.map((f, n) => {
               const room = scale.x(Math.min(scale.to, ...fillAts.filter((at) => at > f.at))) - scale.x(f.at);
               const label = t('board.fill', { litres: f.litres });
-              const warm = hot ? t.formats.degrees(Math.round(d.celsius[Math.max(0, Math.round(f.at) - d.fromMinute + 1)] ?? 0)) : '';
+              const celsius = d.celsius[Math.max(0, Math.round(f.at) - d.fromMinute + 1)];
+              const warm = hot && celsius !== undefined ? t.formats.degrees(Math.round(celsius)) : '';
               const text = room > 128 && warm !== '' ? `${label}, ${warm}` : label;
               return (
                 <g key={`${f.round} ${n} ${f.at}`}>

@@ -32,6 +32,7 @@ export function FryingLane() {
   if (pans.length === 0) return null;
   return (
     <Lane
+      legend={ghosts.length > 0 ? t('board.fryingKeyChanged') : t('board.fryingKey')}
       kind="frying" title={t('lane.frying')} height={height}
       rows={[
         ...pans.map((pan, i) => ({ name: panName(pan), note: t('board.inThePan', { n: loadOf(pan) }), y: firstRow + i * panHeight + barTop + barHeight / 2 + 4 })),

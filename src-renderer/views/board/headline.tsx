@@ -4,15 +4,18 @@ import type { Plan } from '../../../shared/plan';
 import { useDocument } from '../../app/document';
 import { useSpeaker, type Speaker } from '../../app/speak';
 import { documentStore } from '../../app/store';
+import { Button } from '../../parts/button';
 import { FigureButton } from '../../parts/figure-button';
 import { Headcount } from '../../parts/headcount';
+import { lookItems } from './look-items';
 import styles from './headline.module.css';
 
 /** The old value in words when the last edit changed it by more than the shown rounding. */
 function wasOf(t: Speaker, now: Figure, before: Figure | undefined): string | undefined {
   if (before === undefined) return undefined;
   const [a, b] = [t.formats.figure(before.value, before.unit), t.formats.figure(now.value, now.unit)];
-  return a === b ? undefined : a;
+  // The unit stands beside the new value already.
+  return a === b ? undefined : (a.split(/\s/)[0] ?? a);
 }
 
 /** How many come, and the figures that follow from it. */
@@ -27,6 +30,7 @@ export function Headline() {
   const base = (merge: string | null) => (merge === null ? event : documentStore.base(merge));
   const overrideOf = (e: typeof event) => e.guests.headcount;
   const { frying, drinks } = plan;
+  const toLook = lookItems(plan).length;
   const drinkName = (id: string): string => plan.menu.dishes.find((d) => d.id === id)?.name ?? id;
   return (
     <header className={styles['headline']} aria-label={t('board.headline')}>
@@ -43,7 +47,7 @@ export function Headline() {
           under={<FigureButton title={t('board.batches')} figure={frying.batchCount} was={was((p) => p.frying.batchCount)} />} lead={t('board.piecesIn')} />}
         {frying.bowls.length > 0 && <Key title={t('board.batter')} figure={frying.batterKg} shown={t.formats.figure(frying.batterKg.value, frying.batterKg.unit)} was={was((p) => p.frying.batterKg)}
           under={<FigureButton title={t('board.bowls')} figure={frying.bowlCount} was={was((p) => p.frying.bowlCount)} />} lead={t('board.batterIn')} />}
-        {drinks.totals.slice(0, 3).map((total) => {
+        {drinks.totals.filter((total) => plan.menu.dishes.find((d) => d.id === total.drink)?.recipe.brewing?.method !== 'water').slice(0, 3).map((total) => {
           const old = before?.drinks.totals.find((d) => d.drink === total.drink);
           return (
             <Key key={total.drink} title={drinkName(total.drink)} figure={total.brewed} shown={t.formats.figure(total.brewed.value, total.brewed.unit)} was={wasOf(t, total.brewed, old?.brewed)}
@@ -51,6 +55,7 @@ export function Headline() {
           );
         })}
       </dl>
+      {toLook > 0 && <div className={styles['lookLink']}><Button kind="link" onPress={() => document.getElementById('look-title')?.scrollIntoView()}>▲ {t('board.lookCount', { n: toLook })}</Button></div>}
     </header>
   );
 }

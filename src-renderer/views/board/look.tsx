@@ -1,37 +1,26 @@
-import type { Message } from '../../../shared/words';
 import { useDocument } from '../../app/document';
 import { useSpeaker } from '../../app/speak';
+import { lookItems } from './look-items';
 import styles from './look.module.css';
-
-interface Item {
-  readonly key: string;
-  readonly level: 'stop' | 'watch';
-  readonly title: Message | null;
-  readonly text: Message;
-  readonly more: readonly Message[];
-}
 
 /** What needs a look: safety that is out of bounds, guests who would go without, jobs nobody can do in time. Nothing when all is well. */
 export function Look() {
   const t = useSpeaker();
   const { plan } = useDocument();
-  const items: Item[] = [
-    ...plan.safety.findings.filter((f) => f.level !== 'caution').map((f): Item => ({ key: `${f.rule} ${f.about.join(' ')}`, level: f.level === 'stop' ? 'stop' : 'watch', title: f.title, text: f.message, more: [] })),
-    ...plan.frying.shortages.map((s): Item => ({ key: `short ${s.dish} ${s.from}`, level: 'watch', title: null, text: { id: 'board.short', params: { dish: plan.menu.dishes.find((d) => d.id === s.dish)?.name ?? s.dish, from: s.from, to: s.to, n: Math.round(s.unmet) } }, more: s.remedies })),
-    ...plan.day.overloads.map((o): Item => ({ key: `late ${o.task}`, level: 'watch', title: null, text: o.message, more: [] })),
-    ...[...plan.frying.problems, ...plan.drinks.problems].map((problem, i): Item => ({ key: `problem ${i}`, level: 'watch', title: null, text: problem, more: [] })),
-  ];
+  const items = lookItems(plan);
   const cautions = plan.safety.findings.filter((f) => f.level === 'caution');
   return (
     <section className={styles['look']} aria-labelledby="look-title">
       <h2 id="look-title">{t('board.needsALook')}</h2>
       {items.length === 0 && <p className={styles['clear']}>{t('board.allWell')}</p>}
       <ul>
-        {items.map((item) => (
+        {items.map((item, i) => (
           <li key={item.key} className={styles[item.level]}>
-            <p className={styles['title']}><span aria-hidden="true">{item.level === 'stop' ? '■' : '▲'}</span> <span className="unseen">{t(item.level === 'stop' ? 'board.stop' : 'board.watch')}: </span>{t.message(item.title ?? item.text)}</p>
+            <details open={item.title === null || item.level === 'stop' || i < 2}>
+            <summary className={styles['title']}><span aria-hidden="true">{item.level === 'stop' ? '■' : '▲'}</span> <span className="unseen">{t(item.level === 'stop' ? 'board.stop' : 'board.watch')}: </span>{t.message(item.title ?? item.text)}</summary>
             {item.title !== null && <p>{t.message(item.text)}</p>}
-            {item.more.map((m, i) => <p key={i}>{t.message(m)}</p>)}
+            {item.more.map((m, n) => <p key={n}>{t.message(m)}</p>)}
+            </details>
           </li>
         ))}
       </ul>

@@ -15,11 +15,11 @@ export function rowsOf<T extends Stretch>(items: readonly T[], gap = 0): { reado
   });
 }
 
-const letterWidth = 7.6;
+const letterWidth = 7.8;
 
 /** As much of a text as fits a width, with an ellipsis; empty when not even three letters do. */
 export function fitted(text: string, width: number): string {
   const letters = Math.floor(width / letterWidth);
   if (text.length <= letters) return text;
-  return letters < 4 ? '' : `${text.slice(0, letters - 1).trimEnd()}…`;
+  return letters < 5 ? '' : `${text.slice(0, letters - 1).trimEnd()}…`;
 }

@@ -11,7 +11,7 @@ const barHeight = 26;
 
 const shown = (scale: TimeScale) => (task: Task): boolean => task.end > scale.from && task.start < scale.to;
 
-function Bar({ task, y, height, kind, critical }: { readonly task: Task; readonly y: number; readonly height: number; readonly kind: 'meal' | 'hands'; readonly critical: boolean }) {
+function Bar({ task, y, height, kind }: { readonly task: Task; readonly y: number; readonly height: number; readonly kind: 'meal' | 'hands' }) {
   const t = useSpeaker();
   const scale = useTimeScale();
   const x = Math.max(0, scale.x(task.start));
@@ -21,7 +21,7 @@ function Bar({ task, y, height, kind, critical }: { readonly task: Task; readonl
   return (
     <g data-task={task.id}>
       <title>{t('board.taskTitle', { name, from: task.start, to: task.end })}</title>
-      <rect x={x} y={y} width={width} height={height} className={`${styles[kind]} ${critical ? styles['critical'] : ''}`} />
+      <rect x={x} y={y} width={width} height={height} className={styles[kind]} />
       {label !== '' && <text x={x + 5} y={y + 18}>{label}</text>}
     </g>
   );
@@ -39,7 +39,6 @@ export function MealLane() {
   const earlier = tasks.filter((task) => task.end <= scale.from);
   const rows = rowsOf(here.map((task) => ({ start: task.start, end: task.end, task })));
   const count = Math.max(1, ...rows.map((r) => r.row + 1));
-  const critical = new Set(plan.day.critical);
   const first = earlier[0];
   return (
     <Lane
@@ -47,7 +46,7 @@ export function MealLane() {
       notes={first === undefined ? [] : [t('board.earlier', { n: earlier.length }), t('board.from', { at: first.start })]}
       summary={t('board.mealSummary', { n: tasks.length })}
     >
-      {rows.map(({ item: { task }, row }) => <Bar key={task.id} task={task} y={row * rowHeight + 2} height={barHeight} kind="meal" critical={critical.has(task.id)} />)}
+      {rows.map(({ item: { task }, row }) => <Bar key={task.id} task={task} y={row * rowHeight + 2} height={barHeight} kind="meal" />)}
     </Lane>
   );
 }
@@ -58,12 +57,12 @@ export function HandsLane() {
   const { plan } = useDocument();
   const scale = useTimeScale();
   const { people } = plan.event;
-  const critical = new Set(plan.day.critical);
   const top = 26;
   return (
     <Lane
       kind="hands" title={t('lane.hands')} height={Math.max(48, top + people.length * rowHeight)}
       rows={people.map((p, i) => ({ name: p.name, y: top + i * rowHeight + barHeight / 2 }))}
+      legend={t('board.handsKey')}
       summary={t('board.handsSummary', { people: people.length, jobs: plan.day.tasks.filter((task) => task.who.length > 0).length })}
     >
       {people.map((person, i) => {
@@ -74,8 +73,8 @@ export function HandsLane() {
         return (
           <g key={person.id}>
             <line x1={0} x2={scale.width} y1={y + rowHeight - 4} y2={y + rowHeight - 4} className={styles['rowLine']} />
-            {light.map((task) => <Bar key={task.id} task={task} y={y + barHeight - 7} height={7} kind="hands" critical={false} />)}
-            {busy.map((task) => <Bar key={task.id} task={task} y={y} height={barHeight} kind="hands" critical={critical.has(task.id)} />)}
+            {light.map((task) => <Bar key={task.id} task={task} y={y + barHeight - 7} height={7} kind="hands" />)}
+            {busy.map((task) => <Bar key={task.id} task={task} y={y} height={barHeight} kind="hands" />)}
           </g>
         );
       })}

@@ -1,4 +1,5 @@
 import { changeDish, removeDish } from '../../../shared/edit';
+import { amountText } from '../../../shared/measure';
 import type { DishPlan } from '../../../shared/menu';
 import { useDocument } from '../../app/document';
 import { useSpeaker } from '../../app/speak';
@@ -47,8 +48,8 @@ export function DishRow({ dish, isOpen, onToggle }: { readonly dish: DishPlan; r
           </div>
         </td>
         <td className={table['n']}><FigureButton figure={dish.portions} title={`${dish.name}: ${t('view.menu.portions')}`} /></td>
-        <td className={table['n']}><FigureButton figure={dish.totalFigure} title={`${dish.name}: ${t('view.menu.total')}`} /></td>
-        <td className={table['note']}>{dish.allergens.length === 0 ? t('view.menu.containsNone') : dish.allergens.map((a) => t(`allergen.${a}`).toLowerCase()).join(', ')}</td>
+        <td className={table['n']}><FigureButton figure={dish.totalFigure} title={`${dish.name}: ${t('view.menu.total')}`}>{t.formats.amount(amountText(dish.total))}</FigureButton></td>
+        <td className={dish.allergens.length === 0 ? `${table['note']} ${table['nowrap']}` : table['note']}>{dish.allergens.length === 0 ? t('view.menu.containsNone') : dish.allergens.map((a) => t(`allergen.${a}`).toLowerCase()).join(', ')}</td>
       </tr>
       {isOpen && (
         <tr className={styles['more']}>
