@@ -1,14 +1,14 @@
 import type { Rule } from './rule';
 import { allergenInDish, nothingLeft, sharedOil } from './rules/allergens';
-import { kidneyBeans, slowCookedBeans } from './rules/beans';
+import { kidneyBeans, slowCookedBeans, warmSoak } from './rules/beans';
 import { honey } from './rules/children';
 import { circuitLoad } from './rules/circuits';
 import { burnerInside, cylinderInside } from './rules/gas';
-import { coldHolding, hotHolding } from './rules/holding';
+import { coldHolding, coldMargin, hotHolding, hotMargin } from './rules/holding';
 import { childCup, hotCup } from './rules/hot-cup';
 import { potLift } from './rules/lifting';
 import { milkCold, milkCools } from './rules/milk';
-import { oilHeat } from './rules/oil-heat';
+import { oilHeat, oilRange } from './rules/oil-heat';
 import { oilHalf, oilThird, rimGone, rimLow } from './rules/oil-level';
 import { oilRest } from './rules/oil-rest';
 import { plantsInOil } from './rules/plant-in-oil';
@@ -18,7 +18,7 @@ import { watchedOil } from './rules/watch';
 
 /** Every rule the product judges today; all others of the table are "not checked yet". */
 export const rules: readonly Rule[] = [
-  hotHolding, coldHolding, timeOut, timeOutHot, friedClock, kidneyBeans, slowCookedBeans, riceClock, plantsInOil, milkCools, milkCold,
-  allergenInDish, nothingLeft, sharedOil, honey, childCup, hotCup, oilHeat, oilThird, oilHalf, rimLow, rimGone, watchedOil, oilRest,
+  hotHolding, hotMargin, coldHolding, coldMargin, timeOut, timeOutHot, friedClock, kidneyBeans, slowCookedBeans, warmSoak, riceClock, plantsInOil, milkCools, milkCold,
+  allergenInDish, nothingLeft, sharedOil, honey, childCup, hotCup, oilRange, oilHeat, oilThird, oilHalf, rimLow, rimGone, watchedOil, oilRest,
   potLift, burnerInside, cylinderInside, circuitLoad,
 ];

@@ -46,3 +46,18 @@ export const slowCookedBeans: Rule = {
     hits: beanDishes(s).filter(slowCooks).map((d) => ({ value: 0, unit: 'min', about: [d.id], message: { id: 'safety.say.PR-02', params: { dish: d.name } } })),
   }),
 };
+
+/** A soak longer than this in a room warmer than `warmRoomC` belongs in the fridge (common practice, no source; rule PR-03). */
+const longSoak = 240;
+const warmRoomC = 21;
+
+/** PR-03: long soaks in a warm kitchen go into the fridge. */
+export const warmSoak: Rule = {
+  id: 'PR-03', level: 'caution', title: { id: 'safety.title.PR-03' },
+  judge: (s) => ({
+    hits: s.event.kitchen.roomC <= warmRoomC ? [] : s.menu.dishes.flatMap((d) => {
+      const soak = total(d.recipe.steps, 'soak');
+      return soak > longSoak ? [{ value: soak, unit: 'min', limit: { value: longSoak, unit: 'min' }, about: [d.id], message: { id: 'safety.say.PR-03', params: { dish: d.name, soak } } } as const] : [];
+    }),
+  }),
+};

@@ -1,9 +1,26 @@
 import { safetyRule, smokePoints } from '../../reference';
-import type { Rule } from '../rule';
+import type { Hit, Rule, Subject } from '../rule';
 
 const stopC = safetyRule('DF-02').limit ?? 0;
 /** Kept below the smoke point (common practice, no source; rule DF-02). */
 const marginC = 15;
+
+/** Working range of frying oil. Source: insurance inspection bureau and FSSAI, rule DF-01. */
+const workingLowC = 160;
+const workingHighC = 190;
+const limitFor = (s: Subject): number => Math.min(stopC, ...smokePoints.filter((p) => p.oil === s.event.kitchen.oilKind).map((p) => p.lowC - marginC));
+
+/** DF-01: oil works between 160 and 190 °C: below, food soaks it up. Hotter than the limit of DF-02 is left to DF-02. */
+export const oilRange: Rule = {
+  id: 'DF-01', level: 'warn', title: { id: 'safety.title.DF-01' },
+  judge: (s) => ({
+    hits: s.menu.dishes.flatMap((d): readonly Hit[] => {
+      const celsius = d.recipe.frying?.targetC;
+      if (celsius === undefined || celsius >= limitFor(s) || (celsius >= workingLowC && celsius <= workingHighC)) return [];
+      return [{ value: celsius, unit: 'degC', limit: { value: celsius < workingLowC ? workingLowC : workingHighC, unit: 'degC' }, about: [d.id], message: { id: 'safety.say.DF-01', params: { dish: d.name, celsius, low: workingLowC, high: workingHighC } } }];
+    }),
+  }),
+};
 
 /** DF-02: oil stays under 205 °C and 15 degrees under its smoke point. Judged at the temperature the dish is fried at. */
 export const oilHeat: Rule = {
@@ -11,7 +28,7 @@ export const oilHeat: Rule = {
   judge(s) {
     const fried = s.menu.dishes.filter((d) => d.recipe.frying !== undefined);
     const smoke = smokePoints.find((p) => p.oil === s.event.kitchen.oilKind);
-    const limit = Math.min(stopC, smoke === undefined ? stopC : smoke.lowC - marginC);
+    const limit = limitFor(s);
     const hits = fried.flatMap((d) => {
       const celsius = d.recipe.frying?.targetC ?? 0;
       return celsius >= limit ? [{ value: celsius, unit: 'degC', limit: { value: limit, unit: 'degC' }, about: [d.id], message: { id: 'safety.say.DF-02', params: { dish: d.name, celsius, limit } } } as const] : [];

@@ -21,6 +21,11 @@ export const safetyWords = {
   'safety.title.HH-01': 'Hot food too cool',
   'safety.say.HH-01': (p: { dish: string; celsius: number }, f: Formats) =>
     `${p.dish} is to wait at ${f.degrees(p.celsius)}. Keep it at ${f.degrees(60)} or hotter, or serve it within two hours.`,
+  'safety.title.HH-02': 'Hot food without a margin',
+  'safety.say.HH-02': (p: { dish: string; celsius: number }, f: Formats) =>
+    `${p.dish} is to wait at ${f.degrees(p.celsius)}, which is just enough. Set the warmer to ${f.degrees(60)} or hotter.`,
+  'safety.title.CH-02': 'Fridge at its edge',
+  'safety.say.CH-02': (p: { dish: string; celsius: number }, f: Formats) => `${p.dish} is to wait at ${f.degrees(p.celsius)}. Turn the fridge down a little, to ${f.degrees(4)}.`,
   'safety.title.CH-01': 'Cold food too warm',
   'safety.say.CH-01': (p: { dish: string; celsius: number }, f: Formats) =>
     `${p.dish} is to wait at ${f.degrees(p.celsius)}. Keep it at ${f.degrees(5)} or colder: on ice, or in the fridge until it is served.`,
@@ -39,6 +44,8 @@ export const safetyWords = {
     `${p.dish}: the beans soak for ${f.duration(p.soak)} and boil for ${f.duration(p.boil)}. Soak them 5 hours, throw that water away, and boil them hard for 30 minutes in fresh water.`,
   'safety.title.PR-02': 'Kidney beans never boiled',
   'safety.say.PR-02': (p: { dish: string }) => `${p.dish} only simmers the beans. That leaves them poisonous: boil them hard for 30 minutes first, then simmer.`,
+  'safety.title.PR-03': 'Long soak in a warm kitchen',
+  'safety.say.PR-03': (p: { dish: string; soak: number }, f: Formats) => `${p.dish} soaks for ${f.duration(p.soak)} in a warm kitchen. Put the bowl into the fridge.`,
   'safety.title.PR-04': 'Rice stands warm too long',
   'safety.say.PR-04': (p: { dish: string; hours: number; celsius: number }, f: Formats) =>
     `${p.dish} stands for ${hours(p.hours, f)} at ${f.degrees(p.celsius)}. Keep it above ${f.degrees(60)} or eat it within two hours; reheating does not make it safe.`,
@@ -63,6 +70,9 @@ export const safetyWords = {
   'safety.say.CD-04': (p: { dish: string; babies: number; months: number }, f: Formats) =>
     `${p.dish} has honey in it and ${counted(p.babies, 'baby', 'babies', f)} under ${p.months} months ${p.babies === 1 ? 'is' : 'are'} coming. Use sugar, or keep it away from them.`,
 
+  'safety.title.DF-01': 'Oil outside its range',
+  'safety.say.DF-01': (p: { dish: string; celsius: number; low: number; high: number }, f: Formats) =>
+    `${p.dish} is fried at ${f.degrees(p.celsius)}. Fry between ${f.degrees(p.low)} and ${f.degrees(p.high)}: cooler, food soaks up oil; hotter, the oil spoils.`,
   'safety.title.DF-02': 'Oil too hot',
   'safety.say.DF-02': (p: { dish: string; celsius: number; limit: number }, f: Formats) =>
     `${p.dish} is fried at ${f.degrees(p.celsius)}. Stay under ${f.degrees(p.limit)} with this oil; ${f.degrees(175)} is hot enough.`,

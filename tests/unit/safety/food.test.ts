@@ -29,6 +29,26 @@ describe('CH-01: cold food', () => {
 });
 
 const outUntil = (lastServed: number) => [{ ...stew, lastServed }];
+const heldAt = (place: string, temperatureC: number) => judge({ dishes: [stew], holding: { stew: { place, temperatureC } } });
+describe('HH-02 and CH-02: no margin', () => {
+  it('warns from 57 to under 60 °C, and only warns', () => {
+    expect(found(heldAt('hot', 58), 'HH-02')).toMatchObject([{ level: 'warn', measured: { value: 58 }, limit: { value: 60 } }]);
+    expect(stands(heldAt('hot', 58), 'HH-01')).toBe('in order');
+    expect([stands(heldAt('hot', 60), 'HH-02'), stands(heldAt('hot', 50), 'HH-02')]).toEqual(['in order', 'in order']);
+  });
+  it('cautions over 4.4 up to 5 °C', () => {
+    expect(found(heldAt('cold', 5), 'CH-02')).toMatchObject([{ level: 'caution', limit: { value: 4.4 } }]);
+    expect([stands(heldAt('cold', 4.4), 'CH-02'), stands(heldAt('cold', 7), 'CH-02')]).toEqual(['in order', 'in order']);
+  });
+  it('needs the temperature', () => expect(stands(judge({ dishes: [stew], holding: { stew: { place: 'cold' } } }), 'CH-02')).toBe('needs'));
+});
+
+const soakedFor = (minutes: number, roomC: number) => judge({ dishes: [dish(recipe('c', ['chickpeas-dry'], { steps: [{ id: 's', name: 'Soak', does: 'soak', passive: { fixed: minutes } }] }))], event: { kitchen: { roomC } } });
+describe('PR-03: soaking in a warm kitchen', () => {
+  it('cautions over four hours above 21 °C', () => expect(found(soakedFor(241, 24), 'PR-03')).toMatchObject([{ level: 'caution', measured: { value: 241, unit: 'min' }, limit: { value: 240 } }]));
+  it('is in order in a cool room or for four hours', () => expect([stands(soakedFor(600, 21), 'PR-03'), stands(soakedFor(240, 30), 'PR-03')]).toEqual(['in order', 'in order']));
+});
+
 describe('TC-01 and TC-02: time out', () => {
   const out = { stew: { place: 'counter' } };
   it('objects after two hours', () => expect(found(judge({ dishes: outUntil(841), holding: out }), 'TC-01')).toMatchObject([{ level: 'stop', limit: { value: 2, unit: 'h' } }]));

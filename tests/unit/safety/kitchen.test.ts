@@ -22,6 +22,17 @@ const levelFindings = (share: number, rim: number) => {
   const plan = judge({ pans: state(0.2, 100), frying: { oil: oil(share, rim) } });
   return ['DF-03a', 'DF-03b', 'DF-04a', 'DF-04b'].filter((r) => stands(plan, r) === 'found');
 };
+describe('DF-01: working range of the oil', () => {
+  it('warns under 160 and over 190 °C, with the limit it is nearer to', () => {
+    expect(found(friedAt(150), 'DF-01')).toMatchObject([{ level: 'warn', measured: { value: 150 }, limit: { value: 160 } }]);
+    expect(found(friedAt(192), 'DF-01')).toMatchObject([{ limit: { value: 190 } }]);
+  });
+  it('is in order inside, and leaves what DF-02 stops to DF-02', () => {
+    expect(stands(friedAt(177), 'DF-01')).toBe('in order');
+    expect([stands(friedAt(198), 'DF-01'), stands(friedAt(198), 'DF-02')]).toEqual(['in order', 'found']);
+  });
+});
+
 describe('DF-03 and DF-04: level of the oil, hot and loaded', () => {
   it('is in order at a third and at 80 mm', () => expect(levelFindings(1 / 3, 80)).toEqual([]));
   it('warns over a third, cautions under 80 mm', () => expect(levelFindings(0.34, 79)).toEqual(['DF-03a', 'DF-04a']));
