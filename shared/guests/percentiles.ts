@@ -39,10 +39,13 @@ export function presencePercentiles(waves: readonly PresentWave[], fromMinute: n
   const most = draws.reduce((n, d) => n + mostOf(d.draws), 0);
   const knots: { low: number; high: number }[] = [];
   for (let i = 0; i < expected.length + stepMinutes; i += stepMinutes) {
+    const mean = expected[Math.min(i, expected.length - 1)] ?? 0;
+    if (mean <= 0) {
+      knots.push({ low: 0, high: 0 });
+      continue;
+    }
     const crowd = emptyCrowd(most);
     for (const d of draws) addWave(crowd, d.draws, presentChance(d.coming, fromMinute + i));
-    const at = Math.min(i, expected.length - 1);
-    const mean = expected[at] ?? 0;
     knots.push({ low: fromBlocks(mean, percentile(crowd, 0.1), block), high: fromBlocks(mean, percentile(crowd, 0.9), block) });
   }
   const between = (i: number, side: 'low' | 'high'): number => {

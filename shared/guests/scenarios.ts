@@ -6,7 +6,7 @@ import type { ThreePoint, Turnout } from './turnout';
 /** A wave as draws: either families who each come with the same chance, or equally likely numbers of people who come in pairs. */
 export type Draws =
   | { readonly kind: 'families'; readonly sizes: readonly number[]; readonly share: number }
-  | { readonly kind: 'numbers'; readonly scenarios: readonly (readonly number[])[] };
+  | { readonly kind: 'numbers'; readonly scenarios: readonly number[] };
 
 const cells = 64;
 
@@ -43,12 +43,12 @@ export function drawsOf(counts: Counts, turnout: Turnout, block: number, slices:
     const sizes = familySizes(Math.round(peopleIn(counts, adultBands) / block), Math.round(peopleIn(counts, childBands) / block));
     return { kind: 'families', sizes, share: turnout.share };
   }
-  return { kind: 'numbers', scenarios: pertSlices(turnout.range, slices).map((n) => familySizes(Math.round(Math.min(n, turnout.invited) / block), 0)) };
+  return { kind: 'numbers', scenarios: pertSlices(turnout.range, slices).map((n) => Math.round(Math.min(n, turnout.invited) / block)) };
 }
 
 /** Most people (blocks) the draws can bring. */
 export const mostOf = (draws: Draws): number =>
-  draws.kind === 'families' ? sum(draws.sizes) : Math.max(0, ...draws.scenarios.map(sum));
+  draws.kind === 'families' ? sum(draws.sizes) : Math.max(0, ...draws.scenarios);
 
 const sum = (xs: readonly number[]): number => xs.reduce((a, b) => a + b, 0);
 
@@ -59,13 +59,24 @@ export function addWave(crowd: Crowd, draws: Draws, present: number): void {
     for (const size of draws.sizes) addFamily(crowd, size, present * draws.share);
     return;
   }
-  const mixed = emptyCrowd(mostOf(draws));
+  addCrowd(crowd, mixture(draws.scenarios, present));
+}
+
+/** The crowd of equally likely numbers of people in pairs, each pair there with chance `q`. Numbers rise, so one crowd grows through all of them. */
+function mixture(numbers: readonly number[], q: number): Crowd {
+  const most = Math.max(0, ...numbers);
+  const mixed = emptyCrowd(most);
+  const pairs = emptyCrowd(most);
   mixed.chance[0] = 0;
-  for (const sizes of draws.scenarios) {
-    const one = emptyCrowd(sum(sizes));
-    for (const size of sizes) addFamily(one, size, present);
-    for (let k = 0; k <= one.top; k += 1) mixed.chance[k] = (mixed.chance[k] ?? 0) + (one.chance[k] ?? 0) / draws.scenarios.length;
-    mixed.top = Math.max(mixed.top, one.top);
+  mixed.top = most;
+  let added = 0;
+  for (const n of numbers) {
+    for (; added < Math.floor(n / 2); added += 1) addFamily(pairs, 2, q);
+    const single = n % 2 === 1 ? q : 0;
+    for (let k = 0; k <= n; k += 1) {
+      const chance = (pairs.chance[k] ?? 0) * (1 - single) + (pairs.chance[k - 1] ?? 0) * single;
+      mixed.chance[k] = (mixed.chance[k] ?? 0) + chance / numbers.length;
+    }
   }
-  addCrowd(crowd, mixed);
+  return mixed;
 }
