@@ -11,6 +11,8 @@ export const boardWords = {
   'lane.meal': 'Meal',
   'lane.hands': 'Hands',
 
+  'board.nobody': 'No guests: this stocks the household.',
+  'board.toGuests': 'Add guests',
   'board.headline': 'Headcount and what follows from it',
   'board.beside': 'What needs a look, and the next jobs',
   'board.adults': 'Adults',

@@ -18,6 +18,7 @@ export function GuestsLane({ onDrag }: { readonly onDrag: (dragging: boolean) =>
   const t = useSpeaker();
   const { plan } = useDocument();
   const scale = useTimeScale();
+  if (plan.guests.waves.length === 0) return null;
   const { presence, waves } = plan.guests;
   const top = Math.max(1, ...presence.p90);
   const y = (people: number): number => topRoom + (curveHeight - topRoom) * (1 - people / top);

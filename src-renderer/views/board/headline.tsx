@@ -3,6 +3,7 @@ import { setHeadcount } from '../../../shared/edit';
 import type { Plan } from '../../../shared/plan';
 import { useDocument } from '../../app/document';
 import { useSpeaker, type Speaker } from '../../app/speak';
+import { sessionStore } from '../../app/session';
 import { documentStore } from '../../app/store';
 import { Button } from '../../parts/button';
 import { FigureButton } from '../../parts/figure-button';
@@ -34,15 +35,17 @@ export function Headline() {
   const drinkName = (id: string): string => plan.menu.dishes.find((d) => d.id === id)?.name ?? id;
   return (
     <header className={styles['headline']} aria-label={t('board.headline')}>
+      {event.guests.waves.length === 0 ? <div className={styles['nobody']}><p>{t('board.nobody')}</p><Button onPress={() => sessionStore.show('guests')}>{t('board.toGuests')}</Button></div> : (
       <div className={styles['counts']}>
         <Headcount label={t('board.adults')} value={adults} was={plainWas(adults, before?.guests.adults.value)}
           onChange={(value, merge) => { const e = base(merge); return edit(setHeadcount(e, value, overrideOf(e).children), merge); }} />
         <Headcount label={t('board.children')} value={children} was={plainWas(children, before?.guests.children.value)}
           onChange={(value, merge) => { const e = base(merge); return edit(setHeadcount(e, overrideOf(e).adults, value), merge); }} />
       </div>
+      )}
       <dl className={styles['figures']}>
-        <Key title={t('board.mostAtOnce')} figure={plan.guests.peak} shown={t.formats.number(Math.round(plan.guests.peak.value))} was={plainWas(Math.round(plan.guests.peak.value), before?.guests.peak.value)}
-          under={t('board.hereAt', { at: plan.guests.peakAt })} />
+        {event.guests.waves.length > 0 && <Key title={t('board.mostAtOnce')} figure={plan.guests.peak} shown={t.formats.number(Math.round(plan.guests.peak.value))} was={plainWas(Math.round(plan.guests.peak.value), before?.guests.peak.value)}
+          under={t('board.hereAt', { at: plan.guests.peakAt })} />}
         {frying.batches.length > 0 && <Key title={t('board.pieces')} figure={frying.pieces} shown={t.formats.number(frying.pieces.value)} was={plainWas(frying.pieces.value, before?.frying.pieces.value)}
           under={<FigureButton title={t('board.batches')} figure={frying.batchCount} was={was((p) => p.frying.batchCount)} />} lead={t('board.piecesIn')} />}
         {frying.bowls.length > 0 && <Key title={t('board.batter')} figure={frying.batterKg} shown={t.formats.figure(frying.batterKg.value, frying.batterKg.unit)} was={was((p) => p.frying.batterKg)}

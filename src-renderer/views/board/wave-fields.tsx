@@ -10,6 +10,7 @@ import styles from './wave-fields.module.css';
 export function WaveFields() {
   const t = useSpeaker();
   const { plan, event, edit } = useDocument();
+  if (plan.guests.waves.length === 0) return null;
   return (
     <section className={styles['fields']} aria-labelledby="wave-fields-title">
       <h2 id="wave-fields-title">{t('board.waves')}</h2>

@@ -2,4 +2,4 @@ import type { View } from '../view';
 import { Frying } from './frying';
 
 /** The view Frying, as the left rule lists it. */
-export const fryingView: View = { id: 'frying', titleWord: 'view.frying', group: 'when', component: Frying };
+export const fryingView: View = { id: 'frying', titleWord: 'view.frying', group: 'howMuch', component: Frying };

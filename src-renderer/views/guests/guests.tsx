@@ -38,7 +38,7 @@ export function Guests() {
           <TimeField label={t('view.guests.closes')} value={event.closesAt} onCommit={(at) => edit(setTimes(event, event.opensAt, at))} />
         </div>
       </ViewSection>
-      <ViewSection title={t('view.guests.through')}><PresencePicture /></ViewSection>
+      {waves.length > 0 && <ViewSection title={t('view.guests.through')}><PresencePicture /></ViewSection>}
       <ViewSection title={t('view.guests.waves')}>
         {(headcount.adults !== null || headcount.children !== null) && (
           <p className={styles['note']}>{t('view.guests.overridden', headcount)} <Button kind="link" onPress={() => edit(setHeadcount(event, null, null))}>{t('view.guests.asWaves')}</Button></p>

@@ -1,0 +1,40 @@
+import { expectAccessible } from './axe';
+import { expect, test } from './fixture';
+import { goTo, openDemo } from './views-open';
+import { openEveryWorking } from './workings';
+
+test.describe('Menu', () => {
+  test.beforeEach(async ({ app: { page } }) => {
+    await openDemo(page, 'Lantern Evening');
+    await goTo(page, 'Menu');
+  });
+
+  test('every figure opens its working; the view is accessible', async ({ app: { page } }) => {
+    expect(await openEveryWorking(page)).toBeGreaterThan(3);
+    await expectAccessible(page);
+  });
+
+  test('a dish shows its recipe at the size of the event', async ({ app: { page } }) => {
+    await page.locator('tr[data-dish="ginger-tea"] th button').click();
+    await expect(page.getByRole('heading', { name: /^Recipe: Ginger tea, / })).toBeVisible();
+    await expect(page.getByRole('cell', { name: 'Black tea, loose' })).toBeVisible();
+    await expectAccessible(page);
+  });
+
+  test('fewer who take a dish means fewer portions', async ({ app: { page } }) => {
+    const portions = page.locator('tr[data-dish="ginger-tea"] [data-figure-title="Ginger tea: Portions"]');
+    const before = Number(await portions.getAttribute('data-figure-value'));
+    const field = page.getByRole('spinbutton', { name: 'Ginger tea: Who take it, percent' });
+    await field.fill('40');
+    await field.press('Enter');
+    expect(Number(await portions.getAttribute('data-figure-value'))).toBeLessThan(before);
+  });
+
+  test('a dish is taken off the menu and put on again', async ({ app: { page } }) => {
+    await page.locator('tr[data-dish="rice"] th button').click();
+    await page.getByRole('button', { name: 'Take off the menu' }).click();
+    await expect(page.locator('tr[data-dish="rice"]')).toBeHidden();
+    await page.getByLabel('Add a dish').selectOption('rice');
+    await expect(page.locator('tr[data-dish="rice"]')).toBeVisible();
+  });
+});

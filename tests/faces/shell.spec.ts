@@ -1,0 +1,106 @@
+import { readFile, readdir } from 'node:fs/promises';
+import { join } from 'node:path';
+import { expectAccessible } from './axe';
+import { expect, test } from './fixture';
+import { openDemo } from './views-open';
+
+const title = 'Lantern Evening';
+
+test.describe('Shell', () => {
+  test('the start page offers a new event and the examples, and is accessible', async ({ app: { page } }) => {
+    await expect(page.getByRole('button', { name: 'New event' })).toBeVisible();
+    for (const demo of [title, 'School fair stall', 'Freezer Sunday']) await expect(page.getByRole('button', { name: demo })).toBeVisible();
+    await expectAccessible(page);
+  });
+
+  test('a new event begins at Guests and asks before unsaved work is lost', async ({ app: { page } }) => {
+    await page.getByRole('button', { name: 'New event' }).click();
+    await expect(page.locator('main[data-view="guests"]')).toBeVisible();
+    await expect(page.getByText('Not saved yet')).toBeVisible();
+    await page.keyboard.press('Alt+n');
+    const ask = page.getByRole('dialog', { name: 'Save first?' });
+    await expect(ask).toBeVisible();
+    await ask.getByRole('button', { name: 'Cancel' }).click();
+    await expect(ask).toBeHidden();
+  });
+
+  test('every view is reached by its key', async ({ app: { page } }) => {
+    await openDemo(page, title);
+    const ids = ['board', 'guests', 'menu', 'kitchen', 'shopping', 'frying', 'drinks', 'day', 'sheets'];
+    for (const [at, id] of ids.entries()) {
+      await page.keyboard.press(`Alt+${at + 1}`);
+      await expect(page.locator(`main[data-view="${id}"]`)).toBeVisible();
+    }
+  });
+
+  test('save under a name, open it again from the list, find the change in it', async ({ app: { page, host } }) => {
+    await openDemo(page, title);
+    const children = page.locator('main header').getByRole('spinbutton', { name: 'Children' });
+    await children.fill('26');
+    await children.press('Enter');
+    await expect(page.getByText('Not saved yet')).toBeVisible();
+    await page.keyboard.press('Control+s');
+    const dialog = page.getByRole('dialog', { name: 'Save as…' });
+    await dialog.getByRole('textbox', { name: 'Name of the file' }).fill('Our evening');
+    await dialog.getByRole('button', { name: 'Save', exact: true }).click();
+    await expect(dialog).toBeHidden();
+    await expect(page.getByText('Saved', { exact: true })).toBeVisible();
+    const [file = ''] = await readdir(host.eventsFolder);
+    expect(JSON.parse(await readFile(join(host.eventsFolder, file), 'utf8'))).toMatchObject({ format: 'brimful-event/1', guests: { headcount: { children: 26 } } });
+
+    await page.reload();
+    await page.getByRole('button', { name: new RegExp(title) }).first().click();
+    await expect(page.locator('main header').getByRole('spinbutton', { name: 'Children' })).toHaveValue('26');
+    await expect(page.getByText('Saved', { exact: true })).toBeVisible();
+  });
+
+  test('a name already taken is said before it is written over', async ({ app: { page } }) => {
+    await openDemo(page, title);
+    for (const round of [1, 2]) {
+      await page.keyboard.press('Control+Shift+s');
+      const dialog = page.getByRole('dialog', { name: 'Save as…' });
+      await dialog.getByRole('textbox').fill('Twice');
+      await dialog.getByRole('button', { name: 'Save', exact: true }).click();
+      if (round === 1) await expect(dialog).toBeHidden();
+      else await expect(dialog.getByText('There is a file named “Twice” already.')).toBeVisible();
+    }
+  });
+
+  test('undo and redo by key name their steps', async ({ app: { page } }) => {
+    await openDemo(page, title);
+    const adults = page.locator('main header').getByRole('spinbutton', { name: 'Adults' });
+    await adults.fill('70');
+    await adults.press('Enter');
+    await expect(page.getByRole('button', { name: 'Undo', exact: true })).toHaveAttribute('title', 'Undo: 68 → 70 adults');
+    await page.keyboard.press('Control+z');
+    await expect(adults).toHaveValue('68');
+    await expect(page.getByRole('button', { name: 'Redo', exact: true })).toHaveAttribute('title', 'Redo: 68 → 70 adults');
+    await page.keyboard.press('Control+Shift+z');
+    await expect(adults).toHaveValue('70');
+  });
+
+  test('the event panel is accessible and closes with Escape', async ({ app: { page } }) => {
+    await openDemo(page, title);
+    await page.getByRole('button', { name: 'Event…' }).click();
+    await expect(page.getByRole('dialog', { name: 'Event' })).toBeVisible();
+    await expectAccessible(page);
+    await page.keyboard.press('Escape');
+    await expect(page.getByRole('dialog')).toBeHidden();
+  });
+
+  test('units and clock follow the preferences at once', async ({ app: { page } }) => {
+    await openDemo(page, title);
+    await page.getByRole('button', { name: 'Event…' }).click();
+    await page.getByRole('button', { name: 'Units, clock, paper…' }).click();
+    await page.getByLabel('Clock').selectOption('12');
+    await page.keyboard.press('Escape');
+    await expect(page.getByText(/11:00\sam to 7:00\spm/)).toBeVisible();
+  });
+
+  test('night colours are readable too', async ({ app: { page } }) => {
+    await page.emulateMedia({ colorScheme: 'dark' });
+    await openDemo(page, title);
+    await expect(page.locator('html')).toHaveAttribute('data-theme', 'night');
+    await expectAccessible(page);
+  });
+});
