@@ -37,19 +37,28 @@ const jobOf = (d: Draft): Job => ({
 
 const keeps = (days: number | null): boolean => days === null || days >= keepsDays;
 
-const trip = (id: string, day: number, items: number, name: Message): Job[] => items === 0 ? [] : [jobOf({
-  id, kind: 'shop', name, minutes: Math.min(takes.longestShop, takes.shop + takes.perLine * items), roles: ['runner', 'cook'],
-  from: day * minutesPerDay + shopsOpen.from, to: day * minutesPerDay + shopsOpen.to, towards: 'early', anyTime: true,
-})];
+/** When the first step of any of these dishes begins; infinity when there is none. */
+export type FirstWork = (dishes: ReadonlySet<string>) => number;
 
-/** Two trips to the shops: early for what keeps, the day before for what is best fresh. */
-export function shopJobs(buying: BuyingPlan): Job[] {
+/** One trip on `day`, or the day before the first work with what it brings when that begins earlier than the trip would end. */
+function trip(id: string, day: number, lines: BuyingPlan['lines'], firstWork: FirstWork, name: Message): Job[] {
+  if (lines.length === 0) return [];
+  const minutes = Math.min(takes.longestShop, takes.shop + takes.perLine * lines.length);
+  const first = firstWork(new Set(lines.flatMap((l) => l.origins.map((o) => o.dish))));
+  const inTime = first >= day * minutesPerDay + shopsOpen.from + minutes;
+  const on = inTime ? day : Math.floor(first / minutesPerDay) - 1;
+  const to = Math.max(on * minutesPerDay + shopsOpen.from + minutes, Math.min(on * minutesPerDay + shopsOpen.to, first));
+  return [jobOf({ id, kind: 'shop', name, minutes, roles: ['runner', 'cook'], from: on * minutesPerDay + shopsOpen.from, to, towards: 'early', anyTime: true })];
+}
+
+/** Two trips to the shops: early for what keeps, the day before for what is best fresh; both before the work that needs them. */
+export function shopJobs(buying: BuyingPlan, firstWork: FirstWork): Job[] {
   const bought = buying.lines.filter((l) => l.buy.amount.gt(0));
-  const early = bought.filter((l) => keeps(l.keepsDays)).length;
-  const fresh = bought.length - early;
+  const early = bought.filter((l) => keeps(l.keepsDays));
+  const fresh = bought.filter((l) => !keeps(l.keepsDays));
   return [
-    ...trip('shop/early', -3, early, { id: 'timeline.task.shopEarly', params: { items: early } }),
-    ...trip('shop/fresh', -1, fresh, { id: 'timeline.task.shopFresh', params: { items: fresh } }),
+    ...trip('shop/early', -3, early, firstWork, { id: 'timeline.task.shopEarly', params: { items: early.length } }),
+    ...trip('shop/fresh', -1, fresh, firstWork, { id: 'timeline.task.shopFresh', params: { items: fresh.length } }),
   ];
 }
 

@@ -69,11 +69,13 @@ export function planDay(event: Event, inputs: DayInputs): TimelinePlan {
   const oil = event.kitchen.stations.flatMap((station) => oilOfStation(event, resources, frying, station));
   const fixed = placeEach(resources, [...bowlJobs(menu, frying), ...brewJobs(menu, drinks), ...fillJobs(drinks)]);
   const steps = placeBackward(resources, allStepJobs(inputs));
+  const firstWork = (dishes: ReadonlySet<string>): number =>
+    Math.min(Number.POSITIVE_INFINITY, ...steps.filter((p) => p.job.about.dish !== undefined && dishes.has(p.job.about.dish)).map((p) => p.start));
   const something = menu.dishes.length > 0;
   const hosting = event.menu.dishes.some((d) => d.served.kind !== 'fixed');
   const house = placeEach(resources, [
     ...(hosting ? setUpJobs(event, frying, drinks.dispensers.length > 0 || drinks.rounds.length > 0) : []), ...afterJobs(event, menu, hosting ? guests.planned.value : 0),
-    ...(hosting ? serveJobs(event) : []), ...shopJobs(buying), ...oilAwayJobs(event, frying),
+    ...(hosting ? serveJobs(event) : []), ...shopJobs(buying, firstWork), ...oilAwayJobs(event, frying),
   ]);
   const placed = [...oil, ...fixed, ...steps, ...(something ? house : [])];
   const tasks = tasksOf(resources, placed);

@@ -1,0 +1,67 @@
+import { Big } from 'big.js';
+import { describe, expect, test } from 'vitest';
+import type { BuyingPlan, ShoppingLine } from '../../../shared/buying';
+import { figure } from '../../../shared/figure';
+import type { UnitId } from '../../../shared/measure';
+import { afterJobs, oilAwayJobs, serveJobs, setUpJobs, shopJobs } from '../../../shared/timeline/house-jobs';
+import { dayEvent, inputsOf, type TestDay } from './make-day';
+
+const amount = (n: number, unit: UnitId = 'kg') => ({ amount: new Big(n), unit });
+const line = (ingredient: string, keepsDays: number | null, dish: string, buy = 1): ShoppingLine => ({
+  ingredient, name: ingredient, section: 'dry', need: amount(1), needFigure: figure(1, 'kg', () => ({ rule: 'timeline.busy', terms: [], sum: { op: 'number', value: 1 } })),
+  origins: [{ dish, amount: amount(1) }], larder: amount(0), buy: amount(buy), packs: [], keepsDays, optional: false,
+});
+const buying = (lines: ShoppingLine[]): BuyingPlan => ({ lines, sections: [], cost: null, unknown: [] });
+const work = (dishes: ReadonlySet<string>) => (dishes.has('a') ? -1440 + 480 : Number.POSITIVE_INFINITY);
+const never = () => Number.POSITIVE_INFINITY;
+
+describe('shopping trips', () => {
+  test('what keeps early, what is best fresh the day before, nothing that is in the larder', () => {
+    const jobs = shopJobs(buying([line('flour', null, 'a'), line('rice', 90, 'a'), line('spinach', 2, 'a'), line('salt', null, 'a', 0)]), never);
+    expect(jobs.map((j) => [j.id, j.earliest, j.stretches[0]!.name])).toEqual([
+      ['shop/early', -3 * 1440 + 540, { id: 'timeline.task.shopEarly', params: { items: 2 } }],
+      ['shop/fresh', -1440 + 540, { id: 'timeline.task.shopFresh', params: { items: 1 } }],
+    ]);
+  });
+  test('a trip is moved before the work that needs it', () => {
+    const [moved] = shopJobs(buying([line('spinach', 2, 'a')]), work);
+    expect(moved!.earliest).toBe(-2 * 1440 + 540);
+    expect(moved!.latest).toBeLessThanOrEqual(-1440 + 480);
+    const [other] = shopJobs(buying([line('spinach', 2, 'b')]), work);
+    expect(other!.earliest).toBe(-1440 + 540);
+  });
+  test('nothing to buy, no trip', () => {
+    expect(shopJobs(buying([]), never)).toEqual([]);
+  });
+});
+
+const day: TestDay = {
+  people: [], dishes: [{ id: 'puffs', at: 760, steps: [], fried: true }, { id: 'rice', at: 780, steps: [] }],
+  stations: [{ on: 700, ready: 715, off: 800, drops: [720], cycle: 5 }],
+};
+const event = dayEvent(day);
+const inputs = inputsOf(day, event);
+
+describe('jobs of the house', () => {
+  test('a fry station is set up before its heat goes on, the tables before the doors open', () => {
+    const jobs = setUpJobs(event, inputs.frying, true);
+    expect(jobs.map((j) => [j.id, j.latest, j.towards])).toEqual([['set-up/station/s0', 700, 'late'], ['set-up/drinks', 720, 'late'], ['set-up/tables', 720, 'late']]);
+    expect(setUpJobs(event, { ...inputs.frying, sessions: [] }, false).map((j) => j.id)).toEqual(['set-up/tables']);
+  });
+  test('rounds of clearing while the doors are open', () => {
+    const jobs = serveJobs(event);
+    expect(jobs).toHaveLength(8);
+    for (const j of jobs) expect(j.earliest >= event.opensAt && j.latest <= event.closesAt + 10).toBe(true);
+  });
+  test('what is left of cooked dishes is cooled, fried ones are not; more guests, more to clean', () => {
+    const few = afterJobs(event, inputs.menu, 10);
+    const many = afterJobs(event, inputs.menu, 200);
+    expect(few.filter((j) => j.kind === 'cool').map((j) => j.id)).toEqual(['cool/rice']);
+    const kitchen = (jobs: typeof few) => jobs.find((j) => j.id === 'clean/kitchen')!.stretches[0]!.minutes;
+    expect(kitchen(many)).toBeGreaterThan(kitchen(few));
+    expect(afterJobs(event, inputs.menu, 0).map((j) => j.id)).not.toContain('clean/room');
+  });
+  test('oil is moved only after its rest', () => {
+    expect(oilAwayJobs(event, inputs.frying).map((j) => [j.id, j.earliest, j.anyTime])).toEqual([['oil-away/pan0', 800 + 720, true]]);
+  });
+});
