@@ -1,0 +1,28 @@
+import { expectAccessible } from './axe';
+import { expect, test } from './fixture';
+import { goTo, openDemo } from './views-open';
+import { openEveryWorking } from './workings';
+
+test.describe('Drinks', () => {
+  test('shows totals, flasks and rounds with every working, and is accessible', async ({ app: { page } }) => {
+    await openDemo(page, 'Lantern Evening');
+    await goTo(page, 'Drinks');
+    await expect(page.getByRole('img', { name: 'Tea flask: how full and how hot, by time' })).toBeVisible();
+    expect(await openEveryWorking(page)).toBeGreaterThan(20);
+    await expectAccessible(page);
+  });
+
+  test('has as many rows of rounds as the totals say', async ({ app: { page } }) => {
+    await openDemo(page, 'Lantern Evening');
+    await goTo(page, 'Drinks');
+    const totals = await page.locator('main [data-figure-title="Rounds"]').evaluateAll((all) => all.map((b) => Number((b as HTMLElement).dataset['figureValue'])));
+    const rows = await page.getByRole('table', { name: 'Rounds', exact: true }).locator('tbody tr').count();
+    expect(rows).toBe(totals.reduce((a, b) => a + b, 0));
+  });
+
+  test('says so when nothing is brewed', async ({ app: { page } }) => {
+    await openDemo(page, 'Freezer Sunday');
+    await goTo(page, 'Drinks');
+    await expect(page.getByRole('heading', { name: 'No drinks are brewed' })).toBeVisible();
+  });
+});

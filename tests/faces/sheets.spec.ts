@@ -1,0 +1,101 @@
+import { execFileSync } from 'node:child_process';
+import { expectAccessible } from './axe';
+import { expect, test } from './fixture';
+import { goTo, openDemo } from './views-open';
+
+/** Text of a PDF, a string per page, as laid out. */
+const pagesOf = (path: string): string[] => execFileSync('pdftotext', ['-layout', path, '-'], { encoding: 'utf8' }).split('\f').slice(0, -1);
+const infoOf = (path: string): string => execFileSync('pdfinfo', [path], { encoding: 'utf8' });
+
+test.describe('Sheets', () => {
+  test('shows every sheet as pages, and is accessible', async ({ app: { page } }) => {
+    await openDemo(page, 'Lantern Evening');
+    await goTo(page, 'Sheets');
+    const titles = await page.locator('[data-sheet-row] h3').allTextContents();
+    for (const part of ['Fry batches', 'Drinks rounds', 'Shopping list', 'Make ahead', 'Day plan', 'Cook: jobs of the day']) expect(titles.some((t) => t.startsWith(part)), part).toBe(true);
+    await expectAccessible(page);
+  });
+
+  test('makes no sheet that has nothing to say', async ({ app: { page } }) => {
+    await openDemo(page, 'Freezer Sunday');
+    await goTo(page, 'Sheets');
+    await expect(page.getByRole('heading', { name: 'Shopping list' }).first()).toBeVisible();
+    expect((await page.locator('[data-sheet-row] h3').allTextContents()).some((t) => t.startsWith('Fry batches'))).toBe(false);
+  });
+
+  for (const paper of ['A4', 'Letter'] as const) {
+    test(`writes every sheet as a PDF on ${paper}: paper, page numbers, repeated heads, headcount, whole rows`, async ({ app: { page } }) => {
+      test.setTimeout(120_000);
+      await openDemo(page, 'Lantern Evening');
+      await goTo(page, 'Sheets');
+      await page.getByLabel('Paper', { exact: true }).selectOption({ label: paper });
+      const rows = page.locator('[data-sheet-row]');
+      const count = await rows.count();
+      expect(count).toBeGreaterThan(8);
+      for (let at = 0; at < count; at += 1) {
+        const row = rows.nth(at);
+        const title = (await row.locator('h3').textContent()) ?? '';
+        const shown = Number(/(\d+) pages?$/.exec((await row.locator('figure').getAttribute('aria-label')) ?? '')?.[1]);
+        await row.getByRole('button', { name: `PDF of ${title}` }).click();
+        const said = page.locator('main output', { hasText: 'Written to' });
+        await expect(said).toContainText('.pdf', { timeout: 30_000 });
+        const path = /Written to (.*\.pdf), /.exec((await said.textContent()) ?? '')?.[1] ?? '';
+        const info = infoOf(path);
+        expect(info).toMatch(paper === 'A4' ? /Page size:\s+59[45][.\d]* x 84[12][.\d]* pts/ : /Page size:\s+612 x 792 pts/);
+        expect(info).toMatch(/Tagged:\s+yes/);
+        const pages = pagesOf(path);
+        expect(Math.abs(pages.length - shown), `${title}: the picture shows ${shown} pages, the PDF has ${pages.length}`).toBeLessThanOrEqual(1);
+        pages.forEach((text, i) => {
+          expect(text, title).toContain(`page ${i + 1} of ${pages.length}`);
+          expect(text, title).toContain('68 adults and 21 children');
+          expect(text, title).toMatch(/Version\s+A/);
+        });
+        const [head] = title.startsWith('Fry') ? ['Lift out'] : title.startsWith('Shopping') ? ['Needed'] : ['Done'];
+        // Each page that holds rows holds their head again.
+        for (const text of pages) if (/^\s*\d{1,2}\s+\d{1,2}:\d\d/m.test(text)) expect(text, title).toContain(head);
+        await expect(row.locator('p').first()).toContainText('still matches the plan');
+      }
+    });
+  }
+
+  test('tells a paper that no longer matches, and offers the next letter', async ({ app: { page } }) => {
+    await openDemo(page, 'Lantern Evening');
+    await goTo(page, 'Sheets');
+    const row = page.locator('[data-sheet-row="shopping"]');
+    await row.getByRole('button', { name: 'PDF of Shopping list' }).click();
+    await expect(row).toContainText('version A');
+    await expect(row).toContainText('still matches the plan');
+    await goTo(page, 'Shopping');
+    const field = page.getByRole('spinbutton', { name: 'Chickpea flour in the house' });
+    await field.fill('50');
+    await field.press('Enter');
+    await goTo(page, 'Sheets');
+    await expect(row).toContainText('no longer matches: print version B');
+  });
+
+  test('keeps allergies off the paper until asked for', async ({ app: { page } }) => {
+    await openDemo(page, 'Lantern Evening');
+    await goTo(page, 'Sheets');
+    const day = page.locator('[data-sheet-row="day"]');
+    await expect(day).not.toContainText('Allergies to remember');
+    await page.getByLabel('Print who is allergic to what on the day plan').check();
+    await expect(day).toContainText('Allergies to remember');
+    await page.getByRole('button', { name: 'Undo', exact: true }).click();
+    await expect(day).not.toContainText('Allergies to remember');
+  });
+
+  test('prints from the page where the host has no print window: only the sheet is on the paper', async ({ app: { page } }) => {
+    await page.addInitScript(() => { window.print = () => { document.documentElement.dataset['printed'] = String(document.querySelectorAll('[data-print-root] .sheet').length); }; });
+    await page.reload();
+    await openDemo(page, 'Lantern Evening');
+    await goTo(page, 'Sheets');
+    await page.getByRole('button', { name: 'Print Shopping list' }).click();
+    await expect(page.locator('html')).toHaveAttribute('data-printed', '1');
+    await page.emulateMedia({ media: 'print' });
+    await expect(page.locator('#app')).toBeHidden();
+    await expect(page.locator('[data-print-root]').getByRole('heading', { name: 'Shopping list' })).toBeVisible();
+    await page.emulateMedia({ media: 'screen' });
+    await page.evaluate(() => window.dispatchEvent(new Event('afterprint')));
+    await expect(page.locator('[data-print-root]')).toHaveCount(0);
+  });
+});
