@@ -1,8 +1,8 @@
 import type { Brewing, Event, Pot } from '../event';
-import { settle } from '../household';
 import type { BurnerState } from '../kitchen';
 import type { DishPlan } from '../menu';
-import { book, latestStart, type Calendar } from './calendar';
+import { book, latestStart } from './calendar';
+import type { BrewPlace } from './brew-place';
 import { isBrewed, liquidsBeside, roundSize, type RoundSize } from './round-size';
 
 /** A round with its pot, burner and start. */
@@ -22,14 +22,6 @@ export function drinkBurners(event: Event, burners: readonly BurnerState[]): Bur
   const frying = new Set(event.kitchen.pans.filter((p) => pans.has(p.id)).map((p) => p.burner));
   return burners.filter((b) => !frying.has(b.burner.id))
     .sort((a, b) => Number(a.burner.place === 'outdoor') - Number(b.burner.place === 'outdoor') || b.usefulW.value - a.usefulW.value || (a.burner.id < b.burner.id ? -1 : 1));
-}
-
-/** What a kitchen offers to brewing. */
-export interface BrewPlace {
-  readonly event: Event;
-  readonly burners: readonly BurnerState[];
-  readonly pots: readonly Pot[];
-  readonly calendar: Calendar;
 }
 
 /**
@@ -54,11 +46,11 @@ export function placeRounds(place: BrewPlace, dish: DishPlan, brewing: Brewing, 
 
 /** Of all pots and burners: most litres first, then the shortest wait, then the smallest pot, then the better burner. */
 function bestRound(place: BrewPlace, dish: DishPlan, brewing: Brewing, beside: (litres: number) => number, litres: number, by: number): PlacedRound | null {
-  const wait = Math.min(settle(place.event, 'brew.waitMinutes').value, brewing.goodForMinutes / 2);
+  const wait = Math.min(place.values.waitMinutes, brewing.goodForMinutes / 2);
   let best: PlacedRound | null = null;
   for (const pot of [...place.pots].sort((a, b) => a.litres - b.litres)) {
     for (const burner of isBrewed(brewing) ? place.burners : [null]) {
-      const size = fitted(place.event, dish, brewing, beside, litres, pot, burner);
+      const size = fitted(place, dish, brewing, beside, litres, pot, burner);
       if (size === null || (best !== null && size.litres < best.size.litres - 1e-6)) continue;
       const startAt = latestStart(place.calendar, {
         pot: `pot ${pot.id}`, burner: burner === null ? null : `burner ${burner.burner.id}`, burnerMinutes: size.burnerMinutes, minutes: size.minutes, by, wait,
@@ -72,13 +64,13 @@ function bestRound(place: BrewPlace, dish: DishPlan, brewing: Brewing, beside: (
 }
 
 /** The round, cut to what the pot may hold; null when even a little does not fit. */
-function fitted(event: Event, dish: DishPlan, brewing: Brewing, beside: (litres: number) => number, litres: number, pot: Pot, burner: BurnerState | null): RoundSize | null {
+function fitted(place: BrewPlace, dish: DishPlan, brewing: Brewing, beside: (litres: number) => number, litres: number, pot: Pot, burner: BurnerState | null): RoundSize | null {
   const room = pot.litres * brewing.potFill;
-  const whole = roundSize(event, dish, brewing, litres, beside(litres), pot, burner);
+  const whole = roundSize(place, dish, brewing, litres, beside(litres), pot, burner);
   if (whole.potLitres <= room + 1e-9) return whole;
   // Liquid in the pot is a straight line over litres served; two points give it.
-  const small = roundSize(event, dish, brewing, litres / 2, beside(litres / 2), pot, burner);
+  const small = roundSize(place, dish, brewing, litres / 2, beside(litres / 2), pot, burner);
   const slope = (whole.potLitres - small.potLitres) / (litres / 2);
   const most = Math.floor(((room - (whole.potLitres - slope * litres)) / slope) * 100 + 1e-6) / 100;
-  return most > 0.05 ? roundSize(event, dish, brewing, most, beside(most), pot, burner) : null;
+  return most > 0.05 ? roundSize(place, dish, brewing, most, beside(most), pot, burner) : null;
 }

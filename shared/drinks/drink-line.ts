@@ -2,7 +2,8 @@ import type { Brewing } from '../event';
 import { settle } from '../household';
 import { seriesAt } from '../measure';
 import type { DishPlan } from '../menu';
-import { placeRounds, type BrewPlace, type PlacedRound } from './brewing';
+import type { BrewPlace } from './brew-place';
+import { placeRounds, type PlacedRound } from './brewing';
 import { book } from './calendar';
 import { cooled } from './rules';
 import { filledC, serve, type Serving } from './serving';
@@ -62,7 +63,7 @@ function fill(place: BrewPlace, line: DrinkLine, vessel: Vessel, from: number): 
   if (brewed <= 0) return null;
   const oldest = Math.min(...rounds.map((r) => r.readyAt));
   const celsius = filledC(event, line.brewing, vessel, brewed, potC(place, line, rounds));
-  const serving = serve(event, line.brewing, vessel, { at, litres: brewed, celsius, oldAt: oldest + line.brewing.goodForMinutes }, (t) => wantedAt(line, t), line.last);
+  const serving = serve(line.brewing, vessel, { at, litres: brewed, celsius, oldAt: oldest + line.brewing.goodForMinutes }, (t) => wantedAt(line, t), line.last);
   return { vessel, rounds, litres: brewed, serving };
 }
 

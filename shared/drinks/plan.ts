@@ -2,7 +2,9 @@ import type { Event } from '../event';
 import type { KitchenPlan } from '../kitchen';
 import type { DishPlan, MenuPlan } from '../menu';
 import type { Message } from '../words';
-import { drinkBurners, type BrewPlace } from './brewing';
+import type { BrewPlace } from './brew-place';
+import { brewValues } from './brew-values';
+import { drinkBurners } from './brewing';
 import { dispenserPlan } from './dispensers';
 import { drinkLine, nextFilling, type DrinkLine } from './drink-line';
 import { isBrewed } from './round-size';
@@ -19,7 +21,7 @@ export function planDrinks(event: Event, menu: MenuPlan, kitchen: KitchenPlan): 
   const lines = linesOf(event, menu.dishes);
   const serving = new Set(lines.flatMap((l) => l.vessels.flatMap((v) => (v.pot === null ? [] : [v.pot]))));
   const free = event.kitchen.pots.filter((p) => !serving.has(p.id));
-  const place: BrewPlace = { event, burners: drinkBurners(event, kitchen.burners), pots: free.length > 0 ? free : event.kitchen.pots, calendar: new Map() };
+  const place: BrewPlace = { event, values: brewValues(event), burners: drinkBurners(event, kitchen.burners), pots: free.length > 0 ? free : event.kitchen.pots, calendar: new Map() };
   for (;;) {
     const next = lines.filter((l) => l.next !== null).reduce<DrinkLine | null>((first, l) => (first === null || (l.next ?? 0) < (first.next ?? 0) ? l : first), null);
     if (next === null) break;
@@ -28,7 +30,7 @@ export function planDrinks(event: Event, menu: MenuPlan, kitchen: KitchenPlan): 
   const { rounds, fills } = numberRounds(event, lines);
   return {
     rounds, fills, totals: lines.map((l) => drinkTotal(l, rounds)),
-    dispensers: lines.flatMap((l) => l.vessels.flatMap((v) => dispenserPlan(event, l, v) ?? [])),
+    dispensers: lines.flatMap((l) => l.vessels.flatMap((v) => dispenserPlan(l, v) ?? [])),
     problems: lines.flatMap((l) => problemsOf(place, l)),
   };
 }

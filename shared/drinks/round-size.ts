@@ -1,8 +1,9 @@
-import type { Brewing, Event, Pot } from '../event';
+import type { Brewing, Pot } from '../event';
 import { divide, figure, minus, most, plus, times, worked, type Figure, type Term } from '../figure';
-import { settle, settledTerm } from '../household';
+import { settledTerm, type Settled } from '../household';
 import { boilOffKgPerHour, heatMinutes, type BurnerState } from '../kitchen';
 import type { DishPlan } from '../menu';
+import type { BrewPlace } from './brew-place';
 import { linesOf, otherLiquids } from './round-lines';
 import { waterForServed } from './rules';
 
@@ -36,20 +37,19 @@ export function liquidsBeside(dish: DishPlan, brewing: Brewing): (litres: number
 }
 
 /** A round of so many litres served with `others` litres of other liquids, made on a burner (null for what needs none) in a pot. */
-export function roundSize(event: Event, dish: DishPlan, brewing: Brewing, litres: number, others: number, pot: Pot, burner: BurnerState | null): RoundSize {
-  const evaporated = evaporatedFigure(event, dish, brewing, burner);
+export function roundSize(place: BrewPlace, dish: DishPlan, brewing: Brewing, litres: number, others: number, pot: Pot, burner: BurnerState | null): RoundSize {
+  const evaporated = evaporatedFigure(place.values.latent, dish, brewing, burner);
   const water = waterFigure(dish, brewing, litres, others, evaporated);
   const potLitres = water.value + others;
-  const heat = heatFigure(event, water, others, dish, brewing, pot, burner);
+  const heat = heatFigure(place, water, others, dish, brewing, pot, burner);
   const boilMinutes = Math.ceil(heat.value - 1e-9);
-  const pour = Math.ceil(settle(event, 'brew.pourMinutes').value);
+  const pour = place.values.pourMinutes;
   const boiling = isBrewed(brewing) ? Math.ceil(brewing.boilMinutes) : 0;
-  const cooling = isBrewed(brewing) && !brewing.hot ? Math.ceil(settle(event, 'brew.coolMinutes').value) : 0;
+  const cooling = isBrewed(brewing) && !brewing.hot ? place.values.coolMinutes : 0;
   return { litres, potLitres, water, heat, boilMinutes, burnerMinutes: boilMinutes + boiling, minutes: boilMinutes + boiling + Math.ceil(brewing.steepMinutes) + pour + cooling };
 }
 
-function evaporatedFigure(event: Event, dish: DishPlan, brewing: Brewing, burner: BurnerState | null): Figure {
-  const latent = settle(event, 'fry.hfg');
+function evaporatedFigure(latent: Settled, dish: DishPlan, brewing: Brewing, burner: BurnerState | null): Figure {
   const boil = recipeTerm(dish, 'boil', 'drinks.term.boilMinutes', burner === null ? 0 : brewing.boilMinutes, 'min');
   if (burner === null) return figure(0, 'L', () => ({ rule: 'boil.rate', terms: [boil], sum: times('boil', 0) }));
   return figure((boilOffKgPerHour(burner.usefulW.value / 1000, latent.value) * brewing.boilMinutes) / 60, 'L', () => ({
@@ -68,9 +68,9 @@ function waterFigure(dish: DishPlan, b: Brewing, litres: number, others: number,
   }));
 }
 
-function heatFigure(event: Event, water: Figure, others: number, dish: DishPlan, brewing: Brewing, pot: Pot, burner: BurnerState | null): Figure {
+function heatFigure({ event, values }: BrewPlace, water: Figure, others: number, dish: DishPlan, brewing: Brewing, pot: Pot, burner: BurnerState | null): Figure {
   if (burner === null || !isBrewed(brewing)) return figure(0, 'min', () => ({ rule: 'drinks.noHeat', terms: [worked('water', { word: 'drinks.term.water' }, water)], sum: times('water', 0) }));
-  const [c, cMilk, metal, boil] = [settle(event, 'water.cRho'), settle(event, 'milk.cRho'), settle(event, 'pot.cp'), settle(event, 'boil.C')];
+  const { water: c, milk: cMilk, metal, boil } = values;
   const second = brewing.milkShare > 0 ? cMilk : c;
   const rise = boil.value - event.kitchen.waterC;
   const value = heatMinutes(1, water.value * c.value + others * second.value, pot.massKg * metal.value, rise, burner.usefulW.value / 1000);

@@ -1,6 +1,6 @@
 import type { Brewing, Event } from '../event';
 import { settle } from '../household';
-import { mixed } from './rules';
+import { cooled, mixed } from './rules';
 import type { Vessel } from './vessels';
 
 /** One filling being drunk: level and temperature at the start of each minute from `at`, until it is empty, too old or too cool. */
@@ -22,11 +22,10 @@ export function filledC(event: Event, brewing: Brewing, vessel: Vessel, litres: 
 }
 
 /** Temperature a minute later. A part-full vessel cools faster, in proportion to 1 / fill share, down to the least share. */
-export function nextC(event: Event, vessel: Vessel, celsius: number, level: number): number {
+export function nextC(vessel: Vessel, celsius: number, level: number): number {
   if (vessel.heldC !== null && celsius <= vessel.heldC) return celsius;
-  const share = Math.max(settle(event, 'brew.leastShare').value, level / vessel.litres);
-  const room = event.kitchen.roomC;
-  const next = room + (celsius - room) * Math.exp(-vessel.cooling.value / share / 60);
+  const share = Math.max(vessel.leastShare, level / vessel.litres);
+  const next = cooled(celsius, vessel.roomC, vessel.cooling.value / share, 1 / 60);
   return vessel.heldC === null ? next : Math.max(vessel.heldC, next);
 }
 
@@ -34,7 +33,7 @@ export function nextC(event: Event, vessel: Vessel, celsius: number, level: numb
  * Serves a filling minute by minute: `demand(t)` litres, until the last minute wanted. It ends when it is `oldAt` (quality time over),
  * when it would be served under the drink's limit, or when it is empty with more wanted.
  */
-export function serve(event: Event, brewing: Brewing, vessel: Vessel, fill: { readonly at: number; readonly litres: number; readonly celsius: number; readonly oldAt: number }, demand: (minute: number) => number, last: number): Serving {
+export function serve(brewing: Brewing, vessel: Vessel, fill: { readonly at: number; readonly litres: number; readonly celsius: number; readonly oldAt: number }, demand: (minute: number) => number, last: number): Serving {
   const litres: number[] = [];
   const celsius: number[] = [];
   let level = fill.litres;
@@ -50,7 +49,7 @@ export function serve(event: Event, brewing: Brewing, vessel: Vessel, fill: { re
     served += drawn;
     level -= drawn;
     if (level <= 1e-9) level = 0;
-    temperature = nextC(event, vessel, temperature, level);
+    temperature = nextC(vessel, temperature, level);
     // The cup that finds it empty is filled from the next filling in the same minute.
     if (drawn < wanted - 1e-9) break;
   }

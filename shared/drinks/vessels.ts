@@ -15,6 +15,9 @@ export interface Vessel {
   readonly heldC: number | null;
   /** Share of the difference to the room lost in an hour, when full. */
   readonly cooling: Figure;
+  /** Fill share below which cooling speeds up no further. */
+  readonly leastShare: number;
+  readonly roomC: number;
 }
 
 /** The vessels of a drink: its dispensers, else a pot not yet taken for serving (the largest). Empty when there is neither. */
@@ -24,15 +27,17 @@ export function vesselsOf(event: Event, dish: string, potsTaken: ReadonlySet<str
   const pot = event.kitchen.pots.filter((p) => !potsTaken.has(p.id)).reduce<(typeof event.kitchen.pots)[number] | null>((best, p) => (best === null || p.litres > best.litres ? p : best), null);
   if (pot === null) return [];
   const open = settle(event, 'cool.vesselOpen');
-  return [{ id: `pot:${pot.id}`, name: pot.name, litres: pot.litres, massKg: pot.massKg, pot: pot.id, heldC: null, cooling: openCooling(open) }];
+  return [{ id: `pot:${pot.id}`, name: pot.name, litres: pot.litres, massKg: pot.massKg, pot: pot.id, heldC: null, cooling: openCooling(open), ...surroundings(event) }];
 }
+
+const surroundings = (event: Event): Pick<Vessel, 'leastShare' | 'roomC'> => ({ leastShare: settle(event, 'brew.leastShare').value, roomC: event.kitchen.roomC });
 
 const openCooling = (open: Settled): Figure => figure(open.value, '', () => ({ rule: 'drinks.cooling', terms: [settledTerm('rate', open)], sum: just('rate') }));
 
 function dispenserVessel(event: Event, d: Dispenser, at: number): Vessel {
   return {
     id: d.id, name: d.name, litres: d.litres, massKg: d.massKg, pot: null, heldC: d.insulation === 'heated' ? settle(event, 'hold.heatedC').value : null,
-    cooling: coolingOf(event, d, at),
+    cooling: coolingOf(event, d, at), ...surroundings(event),
   };
 }
 

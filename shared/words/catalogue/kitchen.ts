@@ -4,9 +4,9 @@ import type { Entry } from '../formats';
 export const kitchenWords = {
   'rule.pan.curve': 'A round or wok pan is part of a sphere. The centre of that sphere stands so high that the curve meets the edge of the flat bottom and the rim; a pan deeper than half a sphere has its centre at the widest place.',
   'rule.pan.curveHeight': 'The curved part of a pan ends at the rim, or where the wall becomes upright.',
-  'rule.pan.wall': 'Area inside an upright round wall: π times half the diameter squared.',
+  'rule.pan.wall': 'Area inside an upright round wall: 3.1416 times half the diameter squared.',
   'rule.pan.wallSides': 'Area inside an oblong wall: length times width.',
-  'rule.pan.full': 'What the pan holds to the rim: the slice of the sphere, π × height × (3 × bottom radius² + 3 × surface radius² + height²) ÷ 6, and the upright part above it.',
+  'rule.pan.full': 'What the pan holds to the rim: the slice of the sphere, 3.1416 × height × (3 × bottom radius squared + 3 × surface radius squared + height squared) ÷ 6, and the upright part above it.',
   'rule.pan.depth': 'The depth at which the pan holds just this much oil, found by trying; the last correction is the oil too much divided by the surface.',
   'rule.pan.brimful': 'More oil than the pan holds: the oil stands at the rim.',
   'rule.pan.surface': 'Twice the radius of the oil surface at this depth in the curved part.',

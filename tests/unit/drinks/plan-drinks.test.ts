@@ -1,10 +1,8 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { drinksNeeds, liftLitres } from '../../../shared/drinks';
 import type { Event } from '../../../shared/event';
-import { ruleIds } from '../../../shared/figure';
-import { catalogue } from '../../../shared/words';
-import { figuresIn, workingFaults } from '../frying/fry-event';
+import { figuresIn, wordFaults, workingFaults } from '../frying/fry-event';
 import { drinkEvent, drinksOf, flask, hob } from './drink-event';
 
 const sum = (xs: readonly number[]) => xs.reduce((a, b) => a + b, 0);
@@ -36,14 +34,14 @@ function promises(event: Event, { drinks, menu }: ReturnType<typeof drinksOf>): 
     const wanted = (dish.portions.value * dish.recipe.brewing!.cupMl) / 1000;
     if (Math.abs(t.served.value + t.unmetLitres - wanted) > 1e-6) faults.push(`${t.drink}: served and unmet are not what is wanted`);
     if (Math.abs(t.brewed.value - t.served.value - t.leftLitres) > 1e-6 || t.leftLitres < 0) faults.push(`${t.drink}: brewed is not served and left`);
-    if (t.unmetLitres > 1e-6 && !drinks.problems.some((p) => 'params' in p && p.params.drink === dish.name)) faults.push('a shortage without a word');
+    if (t.unmetLitres > 1e-6 && !drinks.problems.some((p) => JSON.stringify(p).includes(dish.name))) faults.push('a shortage without a word');
   }
-  faults.push(...drunk(event, { drinks, menu }));
+  faults.push(...drunk({ drinks, menu }));
   return faults;
 }
 
 /** What goes out of the vessels minute by minute is what people drink, hot enough and not too old. */
-function drunk(event: Event, { drinks, menu }: ReturnType<typeof drinksOf>): string[] {
+function drunk({ drinks, menu }: ReturnType<typeof drinksOf>): string[] {
   const faults: string[] = [];
   for (const total of drinks.totals) {
     const dish = menu.dishes.find((d) => d.id === total.drink)!;
@@ -77,6 +75,9 @@ const changes = fc.record({
   dispensers: c.dispenser ? [{ ...flask, litres: c.litres, insulation: c.insulation }, ...(c.two ? [{ ...flask, id: 'flask-2', litres: c.litres, insulation: c.insulation }] : [])] : [],
 }));
 
+const rate = (more: Record<string, unknown>) => drinksOf(drinkEvent({ dispensers: [{ ...flask, ...more }] })).drinks.dispensers[0]!.coolingPerHour.value;
+const problem = (more: Parameters<typeof drinkEvent>[0]) => drinksOf(drinkEvent(more)).drinks.problems.map((p) => p.id);
+
 describe('the plan of drinks', () => {
   it('keeps its promises whatever the event', () => {
     fc.assert(fc.property(changes, (event) => {
@@ -88,15 +89,10 @@ describe('the plan of drinks', () => {
     expect(JSON.stringify(drinksOf(event).drinks)).toBe(JSON.stringify(drinksOf(event).drinks));
   });
   it('shows figures that recompute from named inputs by registered rules with words', () => {
-    const words = new Set<string>(Object.keys(catalogue));
     fc.assert(fc.property(changes, (event) => {
       const all = figuresIn(drinksOf(event).drinks);
       expect(all.flatMap(workingFaults)).toEqual([]);
-      for (const f of all) {
-        const { rule, terms } = f.working();
-        expect(ruleIds).toContain(rule);
-        for (const t of terms) if ('word' in t.label) expect(words.has(t.label.word) ? '' : t.label.word).toBe('');
-      }
+      expect(all.flatMap(wordFaults)).toEqual([]);
     }), { numRuns: 15 });
   });
 });
@@ -147,7 +143,6 @@ describe('vessels', () => {
     }
   });
   it('cool more slowly with foam and size, and a measured loss wins', () => {
-    const rate = (more: Record<string, unknown>) => drinksOf(drinkEvent({ dispensers: [{ ...flask, ...more }] })).drinks.dispensers[0]!.coolingPerHour.value;
     expect(rate({ litres: 19 })).toBeCloseTo(0.037, 9);
     expect(rate({ litres: 9.5 })).toBeGreaterThan(rate({ litres: 19 }));
     expect(rate({ insulation: 'none' })).toBeGreaterThan(rate({}));
@@ -171,7 +166,6 @@ describe('vessels', () => {
 });
 
 describe('what cannot be done is said', () => {
-  const problem = (more: Parameters<typeof drinkEvent>[0]) => drinksOf(drinkEvent(more)).drinks.problems.map((p) => p.id);
   it('without burner, pot or vessel', () => {
     expect(problem({ burners: [] })).toEqual(['drinks.problem.noBurner']);
     expect(problem({ pots: [] })).toEqual(['drinks.problem.noPot']);

@@ -1,10 +1,11 @@
 import { eventSchema, type Event } from '../../../shared/event';
 import type { Figure } from '../../../shared/figure';
-import { recompute } from '../../../shared/figure';
+import { recompute, ruleIds } from '../../../shared/figure';
 import { planFrying, type FryingPlan } from '../../../shared/frying';
 import { planGuests } from '../../../shared/guests';
 import { planKitchen } from '../../../shared/kitchen';
 import { planMenu, type MenuPlan } from '../../../shared/menu';
+import { isWordId } from '../../../shared/words';
 
 /** What a test may change of the fry event below. */
 export interface FryChange {
@@ -63,4 +64,14 @@ export function workingFaults(f: Figure): string[] {
   if (working.terms.length === 0) faults.push(`${working.rule}: no inputs`);
   for (const t of working.terms) if ((t.origin === undefined) === (t.figure === undefined)) faults.push(`${working.rule}: ${t.key} needs one source`);
   return faults;
+}
+
+/** Rules outside the register and labels without words in a figure's working. */
+export function wordFaults(f: Figure): string[] {
+  const { rule, terms } = f.working();
+  const known = new Set<string>(ruleIds);
+  return [
+    ...(known.has(rule) && isWordId(`rule.${rule}`) ? [] : [`no rule or sentence ${rule}`]),
+    ...terms.flatMap((t) => ('word' in t.label && !isWordId(t.label.word) ? [`no words ${t.label.word}`] : [])),
+  ];
 }

@@ -1,10 +1,8 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Event } from '../../../shared/event';
-import { ruleIds } from '../../../shared/figure';
 import { fryingNeeds, type FryingPlan } from '../../../shared/frying';
-import { catalogue } from '../../../shared/words';
-import { figuresIn, fry, fryEvent, gasRing, roundPan, workingFaults } from './fry-event';
+import { figuresIn, fry, fryEvent, gasRing, roundPan, wordFaults, workingFaults } from './fry-event';
 
 const sum = (xs: readonly number[]) => xs.reduce((a, b) => a + b, 0);
 
@@ -75,12 +73,7 @@ describe('the plan of frying', () => {
       const all = figuresIn(fry(event).frying);
       expect(all.length).toBeGreaterThan(5);
       expect(all.flatMap(workingFaults)).toEqual([]);
-      const words = new Set<string>(Object.keys(catalogue));
-      for (const f of all) {
-        const { rule, terms } = f.working();
-        expect(ruleIds).toContain(rule);
-        for (const t of terms) if ('word' in t.label) expect(words.has(t.label.word) ? '' : t.label.word).toBe('');
-      }
+      expect(all.flatMap(wordFaults)).toEqual([]);
     }), { numRuns: 15 });
   });
 });

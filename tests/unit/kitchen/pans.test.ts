@@ -1,7 +1,7 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { curvedRadiusSquared, flatWokVessel, heatUpSeconds, levelRise, planKitchen, roundVessel, segmentVolume, straightVessel, vesselArea, vesselDepth, vesselVolume } from '../../../shared/kitchen';
-import { figuresIn, fryEvent, gasRing, roundPan, workingFaults } from '../frying/fry-event';
+import { figuresIn, fryEvent, gasRing, roundPan, wordFaults, workingFaults } from '../frying/fry-event';
 
 const pans = [
   { ...roundPan }, { ...roundPan, id: 'deep', rimMm: 240, depthMm: 200 }, { ...roundPan, id: 'wok', shape: 'flatWok', bottomMm: 150, depthMm: 110 },
@@ -10,6 +10,8 @@ const pans = [
 ];
 const kitchen = planKitchen(fryEvent({ pans, stations: [] }));
 const pan = (id: string) => kitchen.pans.find((p) => p.pan.id === id)!;
+
+const useful = (more: Record<string, unknown>, event: Record<string, unknown> = {}) => planKitchen(fryEvent({ burners: [{ ...gasRing, ...more }], more: event })).burners[0]!.usefulW;
 
 describe('geometry', () => {
   const anyVessel = fc.oneof(
@@ -71,6 +73,7 @@ describe('pans with oil', () => {
     const all = figuresIn(kitchen);
     expect(all.length).toBeGreaterThan(30);
     expect(all.flatMap(workingFaults)).toEqual([]);
+    expect(all.flatMap(wordFaults)).toEqual([]);
   });
   it('assume a middling burner when nobody entered it, and say it is assumed', () => {
     const lone = planKitchen(fryEvent({ pans: [{ ...roundPan, burner: 'nowhere' }] })).pans[0]!.burner;
@@ -78,7 +81,6 @@ describe('pans with oil', () => {
     expect(lone.usefulW.working().terms.every((t) => t.origin?.kind === 'table')).toBe(true);
   });
   it('take a measured share before the usual one, and a house figure before the table', () => {
-    const useful = (more: Record<string, unknown>, event: Record<string, unknown> = {}) => planKitchen(fryEvent({ burners: [{ ...gasRing, ...more }], more: event })).burners[0]!.usefulW;
     expect(useful({}).value).toBe(2000);
     expect(useful({ usefulShare: 0.5 }).value).toBe(2500);
     expect(useful({}, { houseFigures: [{ figure: 'eta.gas', value: 0.45, why: 'timed a litre' }] }).value).toBe(2250);

@@ -1,0 +1,13 @@
+import type { Event, Pot } from '../event';
+import type { BurnerState } from '../kitchen';
+import type { BrewValues } from './brew-values';
+import type { Calendar } from './calendar';
+
+/** What a kitchen offers to brewing. */
+export interface BrewPlace {
+  readonly event: Event;
+  readonly values: BrewValues;
+  readonly burners: readonly BurnerState[];
+  readonly pots: readonly Pot[];
+  readonly calendar: Calendar;
+}
