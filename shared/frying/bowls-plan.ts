@@ -25,14 +25,19 @@ export function planBowls(event: Event, schedule: Schedule): { readonly bowls: r
       const mine = schedule.batches.filter((b) => b.dish === dish.id && b.station === station);
       return fewestBowls(mine.map((b) => ({ at: b.dropAt, pieces: b.pieces })), size, Math.floor(life)).map((run) => ({
         batches: run.takes.map((t) => mine[t.batch]?.number ?? 0),
-        bowl: {
-          dish: dish.id, station, mixAt: minutes(run.readyAt - mixing), readyAt: minutes(run.readyAt), useBy: minutes(run.readyAt + Math.floor(life)),
-          pieces: run.pieces, batterKg: (run.pieces * frying.pieceBatterG) / 1000, lines: linesFor(dish, run.pieces),
-        },
+        readyAt: run.readyAt,
+        make: (number: number): Bowl => ({
+          number, dish: dish.id, station, mixAt: minutes(run.readyAt - mixing), readyAt: minutes(run.readyAt), useBy: minutes(run.readyAt + Math.floor(life)),
+          pieces: run.pieces, batterKg: (run.pieces * frying.pieceBatterG) / 1000,
+          // Exact amounts take more time than the whole schedule, and only a printed sheet reads them: worked out when asked for.
+          get lines() {
+            return linesFor(dish, run.pieces);
+          },
+        }),
       }));
     });
   });
-  const numbered = found.sort((a, b) => a.bowl.readyAt - b.bowl.readyAt).map(({ bowl, batches }, i) => ({ batches, bowl: { number: i + 1, ...bowl } }));
+  const numbered = found.sort((a, b) => a.readyAt - b.readyAt).map(({ make, batches }, i) => ({ batches, bowl: make(i + 1) }));
   return {
     bowls: numbered.map((n) => n.bowl),
     batches: schedule.batches.map((b) => ({ ...b, bowls: numbered.filter((n) => n.batches.includes(b.number)).map((n) => n.bowl.number) })),
