@@ -17,7 +17,10 @@ export function rangeOf(job: Job, before: number, since: number): Range {
 const needsSomebody = (job: Job): boolean => job.stretches.some((s) => s.attention > 0);
 
 /** Helpers in the order they are asked: by the job's roles, then the others; frying and tea people last, they have their own work. */
-function asked(resources: Resources, job: Job): Helper[][] {
+function asked(resources: Resources, job: Job): readonly (readonly Helper[])[] {
+  const key = job.roles.join('|');
+  const known = resources.asked.get(key);
+  if (known !== undefined) return known;
   const groups: Helper[][] = [];
   const seen = new Set<Helper>();
   const take = (test: (h: Helper) => boolean): void => {
@@ -28,6 +31,7 @@ function asked(resources: Resources, job: Job): Helper[][] {
   for (const role of job.roles) take((h) => h.person.roles.includes(role));
   take((h) => !h.person.roles.includes('fryer') && !h.person.roles.includes('tea'));
   take(() => true);
+  resources.asked.set(key, groups);
   return groups;
 }
 

@@ -16,7 +16,8 @@ export interface Helper {
 export interface Resources {
   readonly helpers: readonly Helper[];
   readonly things: ReadonlyMap<string, Profile>;
-  /** Worked out once for each: what a thing draws on, and what a job claims of things. */
+  /** Worked out once for each: who is asked for some roles, what a thing draws on, what a job claims of things. */
+  readonly asked: Map<string, readonly (readonly Helper[])[]>;
   readonly drawsOn: Map<string, readonly Profile[]>;
   readonly thingClaims: Map<Job, readonly Claim[]>;
 }
@@ -37,7 +38,7 @@ export function resourcesOf(event: Event): Resources {
     busy.add(person.to, 1e7, 1);
     return { person, busy, booked: 0, atOil: [] };
   });
-  return { helpers, things, drawsOn: new Map(), thingClaims: new Map() };
+  return { helpers, things, asked: new Map(), drawsOn: new Map(), thingClaims: new Map() };
 }
 
 /** Profiles a need draws on: a burner by name also takes one of all burners. */
