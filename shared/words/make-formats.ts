@@ -100,7 +100,8 @@ export function makeFormats(options: FormatOptions): Formats {
     list: listText,
     plural: (count, one, other) => (isSingular(count) ? one : other),
     figure(value, unit) {
-      if (unit === 'degC') return formats.degrees(value);
+      if (unit === 'degC' || unit === 'C') return formats.degrees(value);
+      if (unit === 'K') return formats.degreesDifference(value);
       if (unit === 'min') return formats.duration(value);
       if (unit === 'money') return formats.money(String(value));
       if (us && measured.has(unit) && value >= 0) return formats.amount({ amount: value.toFixed(9), unit });
