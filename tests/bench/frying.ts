@@ -31,7 +31,7 @@ for (const file of targets.flatMap(files)) {
   for (const instance of read(file)) {
     total += 1;
     const started = performance.now();
-    const answer = solve(problemOf(instance));
+    const answer = solve(problemOf(instance), 3_000_000);
     const ms = performance.now() - started;
     const bowls = fewestBowls(answer.batches.map((b) => ({ at: b.dropAt, pieces: b.end - b.first })), instance.lotSize, instance.lotLife);
     const waiting = answer.batches.reduce((sum, b) => sum + answer.served.slice(b.first, b.end).reduce((s, t) => s + t - b.dropAt - instance.cycle, 0), 0);

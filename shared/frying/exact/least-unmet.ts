@@ -25,9 +25,9 @@ const labelLimit = 12_000;
  * Walks the minutes forward. At each minute a batch may be lifted; it takes the earliest wanted portions that are within its window
  * (for given lifts, earliest deadline first serves the most: Glover 1967, matching in convex bipartite graphs). Plans with the same busy
  * pans are compared: one is kept unless another has no more lost portions, no smaller prefix and no more batches.
- * `exact` is false when the limit was reached and the quick rule (lift when a load is full or a portion would be lost) answered instead.
+ * `exact` is false when `effort` labels were looked at and the quick rule (lift when a load is full or a portion would be lost) answered instead.
  */
-export function leastUnmet(p: FryProblem): { readonly unmet: readonly number[]; readonly exact: boolean } {
+export function leastUnmet(p: FryProblem, effort = labelLimit): { readonly unmet: readonly number[]; readonly exact: boolean } {
   const first = p.wanted[0];
   if (first === undefined) return { unmet: [], exact: true };
   let labels: Label[] = [{ next: 0, lost: 0, batches: 0, recent: [], unmet: null }];
@@ -36,7 +36,7 @@ export function leastUnmet(p: FryProblem): { readonly unmet: readonly number[]; 
   for (let lift = Math.max(first - p.hold, p.earliest + p.fry); lift <= last - p.lead; lift += 1) {
     labels = step(p, labels, lift);
     seen += labels.length;
-    if (seen > labelLimit) return { unmet: quickUnmet(p), exact: false };
+    if (seen > effort) return { unmet: quickUnmet(p), exact: false };
   }
   const best = labels.map((l) => skipTo(l, p.wanted.length)).reduce((a, b) => (better(b, a) ? b : a));
   return { unmet: readChain(best.unmet), exact: true };

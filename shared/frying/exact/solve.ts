@@ -18,13 +18,14 @@ export interface FrySolution {
 /**
  * Fewest batches that serve everybody. If the wanted lead cannot be kept, the longest lead that can; if even without lead somebody goes
  * without, the least unmet portions and the fewest batches for the rest. Served and unmet together are always all portions.
+ * @param effort partial plans looked at in a shortage before a quick rule answers (`exact` false then); some tens of milliseconds when not given.
  */
-export function solve(given: FryProblem): FrySolution {
+export function solve(given: FryProblem, effort?: number): FrySolution {
   const problem = fromUsefulStart(given);
   const most = Math.max(0, Math.min(problem.lead, problem.hold));
   const whole = withLead(problem, most);
   if (whole !== null) return { served: problem.wanted, unmet: [], batches: whole.batches, lead: whole.lead, exact: true };
-  const { unmet, exact } = leastUnmet({ ...problem, lead: 0 });
+  const { unmet, exact } = leastUnmet({ ...problem, lead: 0 }, effort);
   const out = new Set(unmet);
   const served = problem.wanted.filter((_, i) => !out.has(i));
   const rest = withLead({ ...problem, wanted: served }, most);
