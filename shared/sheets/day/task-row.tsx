@@ -38,9 +38,10 @@ const hour = (task: Task | undefined): number => Math.floor((task?.start ?? 0) /
 
 /** A table of jobs in order of time; the first job of each clock hour has a heavier line above. */
 export function TaskTable({ tasks, showWho, context }: { readonly tasks: readonly Task[]; readonly showWho: boolean; readonly context: SheetContext }): ReactElement {
-  const { formats: f } = context;
+  const { formats: f, plan } = context;
+  const clock = plan.event.preferences.clock === '12' ? ' clock12' : '';
   return (
-    <table className={showWho ? 'tasks close' : 'tasks'}>
+    <table className={`tasks${showWho ? ' close' : ''}${clock}`}>
       <thead>
         <tr>
           <th scope="col" className="t0">{say(f, 'sheets.tick')}</th>

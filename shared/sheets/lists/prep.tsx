@@ -78,10 +78,12 @@ function Amounts({ dish, context }: { readonly dish: DishPlan; readonly context:
   );
 }
 
-/** The make-ahead list: jobs with the recipes before the doors open, by day; then the amounts of each dish they belong to. Not made when nothing is made ahead. */
+/** The make-ahead list: jobs with the recipes before the doors open (all of them when no guests come), by day; then the amounts of each dish they belong to. Not made when nothing is made ahead. */
 export function prepDrafts(context: SheetContext): readonly SheetDraft[] {
   const { plan, formats: f } = context;
-  const ahead = plan.day.tasks.filter((t) => t.kind === 'step' && t.start < plan.event.opensAt);
+  // A day of cooking for the household has no doors to open: all of it is made ahead.
+  const household = plan.guests.adults.value + plan.guests.children.value === 0;
+  const ahead = plan.day.tasks.filter((t) => t.kind === 'step' && (household || t.start < plan.event.opensAt));
   if (ahead.length === 0) return [];
   const dishes = plan.menu.dishes.filter((d) => ahead.some((t) => t.dish === d.id));
   const content = (

@@ -44,6 +44,11 @@ export const tableCss = `
 .sheet .tasks.close td.mid { font-size: 14pt; }
 .sheet .tasks.close .t0 { width: 11mm; }
 .sheet .tasks.close .t1, .sheet .tasks.close .t2 { width: 19mm; }
+.sheet .tasks.clock12 .t1 { width: 37mm; }
+.sheet .tasks.clock12 .t2 { width: 26mm; }
+.sheet .tasks.clock12 .t4 { width: 32mm; }
+.sheet .tasks.close.clock12 .t1 { width: 27mm; }
+.sheet .tasks.close.clock12 .t2 { width: 22mm; }
 .sheet .oil { display: grid; grid-template-columns: repeat(3, 1fr); gap: 2mm 6mm; margin-bottom: 3mm; break-inside: avoid; }
 .sheet .oil strong { display: block; font-size: 14pt; line-height: 1.2; }
 .sheet .oil span { font-size: 11pt; color: #595959; display: block; line-height: 1.25; }
