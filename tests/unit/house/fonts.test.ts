@@ -16,7 +16,7 @@ function sources(folder: string): string[] {
 /** Signs outside plain ASCII in the code of a file, comments left out. */
 function signsOf(file: string): Set<string> {
   const code = readFileSync(new URL(file, root), 'utf8').replace(/\/\*[\s\S]*?\*\//g, '').replace(/(^|[^:])\/\/.*$/gm, '$1');
-  return new Set([...code].filter((c) => c.charCodeAt(0) > 126));
+  return new Set(Array.from(code).filter((c) => c.charCodeAt(0) > 126));
 }
 
 describe('the shipped text face', () => {
@@ -34,7 +34,7 @@ describe('the shipped text face', () => {
 
   it('has figures of equal width when asked (tabular)', () => {
     for (const font of fonts.slice(0, 1)) {
-      const widths = new Set([...'0123456789'].map((d) => font.layout(d, ['tnum']).glyphs[0]?.advanceWidth));
+      const widths = new Set(Array.from('0123456789', (d) => font.layout(d, ['tnum']).glyphs[0]?.advanceWidth));
       expect(widths.size).toBe(1);
     }
   });
