@@ -24,7 +24,8 @@ export type ParsedEvent =
 
 const failed = (...messages: Message[]): ParsedEvent => ({ ok: false, problems: messages.map((message) => ({ path: '', message })) });
 
-function few(problems: readonly EventProblem[]): EventProblem[] {
+/** The first forty problems and, when there are more, a count of the rest. */
+export function few(problems: readonly EventProblem[]): EventProblem[] {
   const rest = problems.length - mostProblems;
   return rest <= 0 ? [...problems] : [...problems.slice(0, mostProblems), { path: '', message: { id: 'event.more', params: { count: rest } } }];
 }
@@ -42,8 +43,8 @@ export function readEvent(raw: unknown): { readonly ok: true; readonly event: Ev
   return problems.length === 0 ? { ok: true, event: read.data } : { ok: false, problems: few(problems) };
 }
 
-/** JSON text as a value, or the sentence for the place where it breaks. */
-function readJson(text: string): { readonly ok: true; readonly value: unknown } | { readonly ok: false; readonly message: Message } {
+/** JSON text as a value, or the sentence for the place where it breaks. For any of the product's files: length, depth and syntax are checked. */
+export function readJson(text: string): { readonly ok: true; readonly value: unknown } | { readonly ok: false; readonly message: Message } {
   if (text.trim() === '') return { ok: false, message: { id: 'event.empty' } };
   if (text.length > longestFile) return { ok: false, message: { id: 'event.tooLong', params: { most: longestFile } } };
   const deep = tooDeepAt(text, deepestNesting);

@@ -44,8 +44,11 @@ function ordered(value: unknown): unknown {
   return Object.fromEntries(fields.map(([key, item]): [string, unknown] => [key, ordered(item)]));
 }
 
+/** Writes any of the product's files: readable JSON, two spaces, fields in the fixed order, a line end at the end. The same value gives the same bytes. */
+export const written = (value: unknown): string => `${JSON.stringify(ordered(value), null, 2)}\n`;
+
 /**
  * Writes an event file: readable JSON, two spaces, fields in a fixed order, a line end at the end. The same event gives the same bytes;
  * `parseEvent` of the result gives an equal event.
  */
-export const serialiseEvent = (event: Event): string => `${JSON.stringify(ordered(event), null, 2)}\n`;
+export const serialiseEvent = (event: Event): string => written(event);

@@ -1,2 +1,5 @@
-/** Public file of the room: what is kept across events. Today: which value of a figure is in force. */
+/** Public file of the room: what is kept across events: which value of a figure is in force, and the shelf of recipes. */
 export * from './settle';
+export * from './shelf';
+export * from './parse-shelf';
+export * from './merge-shelf';

@@ -13,6 +13,7 @@ import { reportWords } from './catalogue/report';
 import { rulesWords } from './catalogue/rules';
 import { safetyWords } from './catalogue/safety';
 import { sheetsWords } from './catalogue/sheets';
+import { shelfWords } from './catalogue/shelf';
 import { shellWords } from './catalogue/shell';
 import { timelineWords } from './catalogue/timeline';
 import { unitsWords } from './catalogue/units';
@@ -20,6 +21,6 @@ import { unitsWords } from './catalogue/units';
 /** Every sentence and label on screen, on paper and in the terminal. One language today; a second one is a second object of this type. */
 export const catalogue = {
   ...boardWords, ...buyingWords, ...commandWords, ...drinksWords, ...editWords, ...eventWords, ...fryingWords, ...guestsWords,
-  ...hostWords, ...kitchenWords, ...menuWords, ...reportWords, ...rulesWords, ...safetyWords, ...sheetsWords, ...shellWords,
+  ...hostWords, ...kitchenWords, ...menuWords, ...reportWords, ...rulesWords, ...safetyWords, ...sheetsWords, ...shelfWords, ...shellWords,
   ...timelineWords, ...unitsWords,
 } as const;
