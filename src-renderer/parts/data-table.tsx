@@ -23,6 +23,10 @@ interface DataTableProps<Row extends RowData> {
   readonly only: { readonly column: string; readonly value: string } | null;
 }
 
+function Direction({ up }: { readonly up: boolean }) {
+  return <svg width="10" height="8" viewBox="0 0 10 8" aria-hidden="true" className={styles['direction']}><path d={up ? 'M1 7h8L5 1z' : 'M1 1h8L5 7z'} /></svg>;
+}
+
 /** A table whose columns sort by their head. */
 export function DataTable<Row extends RowData>({ caption, rows, columns, numeric, rowId, only }: DataTableProps<Row>) {
   const t = useSpeaker();
@@ -44,7 +48,7 @@ export function DataTable<Row extends RowData>({ caption, rows, columns, numeric
                   <th key={header.id} scope="col" className={numeric.includes(header.id) ? styles['n'] : ''} aria-sort={sorted === false ? 'none' : sorted === 'asc' ? 'ascending' : 'descending'}>
                     {header.column.getCanSort() ? (
                       <button type="button" className={styles['sort']} title={t('view.shopping.sortBy', { column: name })} onClick={() => header.column.toggleSorting()}>
-                        {name}{sorted === 'asc' ? ' ↑' : sorted === 'desc' ? ' ↓' : ''}
+                        {name}{sorted !== false && <Direction up={sorted === 'asc'} />}
                       </button>
                     ) : <span className={styles['sort']}>{name}</span>}
                   </th>

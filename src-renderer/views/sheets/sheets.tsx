@@ -70,5 +70,5 @@ function Standing({ sheet }: { readonly sheet: Sheet }) {
   if (last === undefined) return <p className={styles['state']}>{t('view.sheets.never')}</p>;
   const at = printedThen(t.formats, last.at);
   if (sheet.issued) return <p className={styles['state']}>{t('view.sheets.matches', { version: last.version, at })}</p>;
-  return <p className={`${styles['state']} ${styles['stale']}`}>▲ {t('view.sheets.stale', { version: last.version, at, next: sheet.version })}</p>;
+  return <p className={`${styles['state']} ${styles['stale']}`}><svg width="14" height="12" viewBox="0 0 14 12" aria-hidden="true"><path d="M1 11h12L7 1z" /></svg> {t('view.sheets.stale', { version: last.version, at, next: sheet.version })}</p>;
 }

@@ -1,0 +1,42 @@
+import { describe, expect, it } from 'vitest';
+import { formatsFor } from '../../../shared/event';
+import { sheetsOf, type SheetOptions } from '../../../shared/sheets';
+import { issued } from '../../../src-renderer/views/sheets/issue';
+import { printedThen } from '../../../src-renderer/views/sheets/printed-now';
+import { lanternPlan } from '../sheets/lantern';
+
+const options: SheetOptions = { paper: 'a4', printedAt: '9:05' };
+const plan = lanternPlan();
+const formats = formatsFor(plan.event.preferences, plan.event.day);
+const sheets = sheetsOf(plan, formats, options);
+
+describe('noting what was printed', () => {
+  const result = issued(plan.event, sheets, 'all sheets', '2026-12-10T09:05');
+  if (!('event' in result)) throw new Error('expected an event');
+
+  it('writes one line for each kind of sheet, not for each page or helper', () => {
+    expect(result.event.issuedSheets.map((s) => `${s.sheet} ${s.version}`)).toEqual(['fry A', 'drinks A', 'shopping A', 'prep A', 'day A', 'helpers A']);
+  });
+
+  it('leaves everything else of the event as it is', () => {
+    expect({ ...result.event, issuedSheets: [] }).toEqual({ ...plan.event, issuedSheets: [] });
+  });
+
+  it('makes the sheets known as printed, and printing them again notes nothing', () => {
+    const again = sheetsOf({ ...plan, event: result.event }, formats, options);
+    expect(again.every((s) => s.issued && s.version === 'A')).toBe(true);
+    const twice = issued(result.event, again, 'all sheets', '2026-12-11T09:05');
+    expect('event' in twice && twice.event).toBe(result.event);
+  });
+
+  it('gives the next letter, and says what it replaces, once the plan has changed', () => {
+    const changed = lanternPlan({ batches: 30 });
+    const fry = sheetsOf({ ...changed, event: { ...changed.event, issuedSheets: result.event.issuedSheets } }, formats, options).find((s) => s.kind === 'fry')!;
+    expect([fry.version, fry.replaces, fry.issued]).toEqual(['B', 'A', false]);
+    expect(fry.fileName.endsWith('-b')).toBe(true);
+  });
+
+  it('says the moment in words', () => {
+    expect(printedThen(formats, '2026-12-10T09:05')).toBe('Thursday 10 December, 09:05');
+  });
+});
