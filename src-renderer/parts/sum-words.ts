@@ -2,7 +2,7 @@ import { evaluate, type Sum, type TermValues, type Working } from '../../shared/
 import type { Speaker } from '../app/speak';
 
 // How tightly each operation binds; a looser part inside a tighter one gets brackets.
-const looseness: Partial<Record<Sum['op'], number>> = { plus: 3, minus: 3, times: 2, divide: 2, power: 1 };
+const looseness: Partial<Record<Sum['op'], number>> = { roundUp: 4, roundDown: 4, round: 4, exp: 4, countOf: 4, plus: 3, minus: 3, times: 2, divide: 2, power: 1 };
 
 /** A number as it stands in a sum: whole ones whole, others to four figures. */
 export function sumNumber(t: Speaker, value: number): string {
@@ -40,7 +40,7 @@ export function sumWords(t: Speaker, sum: Sum, values: TermValues): string {
     case 'minus': return joined('−', 3, true, sum.args);
     case 'times': return joined('×', 2, false, sum.args);
     case 'divide': return joined('÷', 2, true, sum.args);
-    case 'power': return t('sum.power', { base: inner(sum.args[0] ?? sum, 0, true), exponent: inner(sum.args[1] ?? sum, 0, true) });
+    case 'power': return t('sum.power', { base: inner(sum.args[0] ?? sum, 0, false), exponent: inner(sum.args[1] ?? sum, 0, false) });
     case 'min': return t('sum.least', { parts: sum.args.map((p) => sumWords(t, p, values)).join('; ') });
     case 'max': return t('sum.most', { parts: sum.args.map((p) => sumWords(t, p, values)).join('; ') });
     case 'roundUp': case 'roundDown': case 'round': case 'exp': case 'ln': case 'sqrt':

@@ -17,7 +17,7 @@ test.describe('Menu', () => {
   test('a dish shows its recipe at the size of the event', async ({ app: { page } }) => {
     await page.locator('tr[data-dish="ginger-tea"] th button').click();
     await expect(page.getByRole('heading', { name: /^Recipe: Ginger tea, / })).toBeVisible();
-    await expect(page.getByRole('cell', { name: 'Black tea, loose' })).toBeVisible();
+    await expect(page.getByRole('cell', { name: 'Black tea, loose', exact: true })).toBeVisible();
     await expectAccessible(page);
   });
 

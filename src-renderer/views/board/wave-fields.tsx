@@ -16,12 +16,14 @@ export function WaveFields() {
       <h2 id="wave-fields-title">{t('board.waves')}</h2>
       <ul>
         {plan.guests.waves.map((wave) => (
-          <li key={wave.id} role="group" aria-label={wave.name}>
+          <li key={wave.id}>
+            <div role="group" aria-label={wave.name} className={styles['wave']}>
             <h3>{wave.name}</h3>
             <TimeField label={t('board.firstArrive')} value={wave.from} onCommit={(from) => edit(changeWave(event, wave.id, { from }))} />
             <TimeField label={t('board.lastArrive')} value={wave.to} onCommit={(to) => edit(changeWave(event, wave.id, { to }))} />
             <NumberField label={t('board.adults')} value={wave.adults} min={0} max={20000} onCommit={(n) => edit(changePeople(event, wave, 'adults', n))} />
             <NumberField label={t('board.children')} value={wave.children} min={0} max={20000} onCommit={(n) => edit(changePeople(event, wave, 'children', n))} />
+            </div>
           </li>
         ))}
       </ul>
