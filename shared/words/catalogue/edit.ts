@@ -21,8 +21,8 @@ export const editWords = {
   'edit.opened': 'opened',
 
   'edit.headcount': (p: { readonly before: { readonly adults: number; readonly children: number }; readonly after: { readonly adults: number; readonly children: number } }, f) => {
-    const adults = p.before.adults === p.after.adults ? '' : `${f.number(p.before.adults)} → ${f.number(p.after.adults)} ${f.plural(p.after.adults, 'adult', 'adults')}`;
-    const children = p.before.children === p.after.children ? '' : `${f.number(p.before.children)} → ${f.number(p.after.children)} ${f.plural(p.after.children, 'child', 'children')}`;
+    const adults = p.before.adults === p.after.adults ? '' : `${f.number(p.before.adults)} to ${f.number(p.after.adults)} ${f.plural(p.after.adults, 'adult', 'adults')}`;
+    const children = p.before.children === p.after.children ? '' : `${f.number(p.before.children)} to ${f.number(p.after.children)} ${f.plural(p.after.children, 'child', 'children')}`;
     return [adults, children].filter((text) => text !== '').join(', ') || 'headcount';
   },
   'edit.moveWave': (p: { readonly name: string; readonly from: number; readonly to: number }, f) => `${p.name} moved from ${f.clock(p.from)} to ${f.clock(p.to)}`,

@@ -13,8 +13,8 @@ const people = (p: GuestWords, f: Formats): string => {
 };
 const counted = (f: Formats, n: number, one: string, other: string): string => `${f.number(n)} ${f.plural(n, one, other)}`;
 const level = { stop: 'Stop', warn: 'Change it', caution: 'Keep an eye on it' } as const;
-const move = (f: Formats, p: FromTo): string => `${f.clock(p.before)} → ${f.clock(p.after)} (${f.duration(Math.abs(Math.round(p.after) - Math.round(p.before)))} ${p.after < p.before ? 'earlier' : 'later'})`;
-const amounts = (f: Formats, p: { readonly before: AmountWords; readonly after: AmountWords }): string => `${f.amount(p.before)} → ${f.amount(p.after)}`;
+const move = (f: Formats, p: FromTo): string => `${f.clock(p.before)} to ${f.clock(p.after)} (${f.duration(Math.abs(Math.round(p.after) - Math.round(p.before)))} ${p.after < p.before ? 'earlier' : 'later'})`;
+const amounts = (f: Formats, p: { readonly before: AmountWords; readonly after: AmountWords }): string => `${f.amount(p.before)} to ${f.amount(p.after)}`;
 
 /** Words of the subject `report`: the plan on one page of text, the shopping table, and what changed between two plans. */
 export const reportWords = {
@@ -76,16 +76,16 @@ export const reportWords = {
   'change.task.moved': (p: FromTo & { readonly name: Inner }, f) => `${String(p.name)}: ${move(f, p)}`,
   'change.task.new': (p: { readonly name: Inner; readonly at: number }, f) => `New job at ${f.clock(p.at)}: ${String(p.name)}`,
   'change.task.gone': (p: { readonly name: Inner }) => `Job falls away: ${String(p.name)}`,
-  'change.adults': (p: FromTo, f) => `${f.number(p.before)} → ${counted(f, p.after, 'adult', 'adults')}`,
-  'change.children': (p: FromTo, f) => `${f.number(p.before)} → ${counted(f, p.after, 'child', 'children')}`,
-  'change.portions.piece': (p: FromTo & { readonly dish: string }, f) => `${p.dish}: ${f.number(p.before)} → ${counted(f, p.after, 'piece', 'pieces')}`,
-  'change.portions.cup': (p: FromTo & { readonly dish: string }, f) => `${p.dish}: ${f.number(p.before)} → ${counted(f, p.after, 'cup', 'cups')}`,
-  'change.portions.portion': (p: FromTo & { readonly dish: string }, f) => `${p.dish}: ${f.number(p.before)} → ${counted(f, p.after, 'portion', 'portions')}`,
+  'change.adults': (p: FromTo, f) => `${f.number(p.before)} to ${counted(f, p.after, 'adult', 'adults')}`,
+  'change.children': (p: FromTo, f) => `${f.number(p.before)} to ${counted(f, p.after, 'child', 'children')}`,
+  'change.portions.piece': (p: FromTo & { readonly dish: string }, f) => `${p.dish}: ${f.number(p.before)} to ${counted(f, p.after, 'piece', 'pieces')}`,
+  'change.portions.cup': (p: FromTo & { readonly dish: string }, f) => `${p.dish}: ${f.number(p.before)} to ${counted(f, p.after, 'cup', 'cups')}`,
+  'change.portions.portion': (p: FromTo & { readonly dish: string }, f) => `${p.dish}: ${f.number(p.before)} to ${counted(f, p.after, 'portion', 'portions')}`,
   'change.dish.new': (p: { readonly dish: string }) => `${p.dish} is new on the menu`,
   'change.dish.gone': (p: { readonly dish: string }) => `${p.dish} is off the menu`,
-  'change.batches': (p: FromTo, f) => `Frying: ${f.number(p.before)} → ${counted(f, p.after, 'batch', 'batches')}`,
-  'change.bowls': (p: FromTo, f) => `Batter: ${f.number(p.before)} → ${counted(f, p.after, 'bowl', 'bowls')}`,
-  'change.rounds': (p: FromTo & { readonly drink: string }, f) => `${p.drink}: ${f.number(p.before)} → ${counted(f, p.after, 'round', 'rounds')}`,
-  'change.unmet': (p: FromTo, f) => `Fried pieces that come too late: ${f.number(p.before)} → ${f.number(p.after)}`,
-  'change.cost': (p: { readonly before: string; readonly after: string }, f) => `Known prices: ${f.money(p.before)} → ${f.money(p.after)}`,
+  'change.batches': (p: FromTo, f) => `Frying: ${f.number(p.before)} to ${counted(f, p.after, 'batch', 'batches')}`,
+  'change.bowls': (p: FromTo, f) => `Batter: ${f.number(p.before)} to ${counted(f, p.after, 'bowl', 'bowls')}`,
+  'change.rounds': (p: FromTo & { readonly drink: string }, f) => `${p.drink}: ${f.number(p.before)} to ${counted(f, p.after, 'round', 'rounds')}`,
+  'change.unmet': (p: FromTo, f) => `Fried pieces that come too late: ${f.number(p.before)} to ${f.number(p.after)}`,
+  'change.cost': (p: { readonly before: string; readonly after: string }, f) => `Known prices: ${f.money(p.before)} to ${f.money(p.after)}`,
 } as const satisfies Record<string, Entry>;

@@ -42,8 +42,8 @@ describe('changes', () => {
   });
   it('of a larger headcount are more to buy, more portions and more batches', () => {
     const list = changes(before, more);
-    expect(saidOf(list)).toContain('68 → 120 adults');
-    expect(saidOf(list)).toContain('21 → 40 children');
+    expect(saidOf(list)).toContain('68 to 120 adults');
+    expect(saidOf(list)).toContain('21 to 40 children');
     expect(list.filter((c) => c.kind === 'buy').length).toBeGreaterThan(5);
     expect(list.filter((c) => c.kind === 'buy').map((c) => c.effect).filter((e) => e !== 'more' && e !== 'new')).toEqual([]);
     expect(list.find((c) => c.about === 'batches')?.effect).toBe('more');

@@ -31,10 +31,10 @@ const people = (event: Event, bands: readonly BandId[]): number => invitedCounts
 describe('headcount', () => {
   it('is set as a whole and named by before and after', () => {
     const result = edit.setHeadcount(start, 60, 21);
-    expect(nameOf(result)).toBe('30 → 60 adults, 10 → 21 children');
+    expect(nameOf(result)).toBe('30 to 60 adults, 10 to 21 children');
     expect(done(result).guests.headcount).toEqual({ adults: 60, children: 21 });
     expect([people(done(result), adultBands), people(done(result), childBands)]).toEqual([60, 21]);
-    expect(nameOf(edit.setHeadcount(start, null, 1))).toBe('10 → 1 child');
+    expect(nameOf(edit.setHeadcount(start, null, 1))).toBe('10 to 1 child');
   });
   it.each([[-1, 'Headcount, adults: -1 is too small. Write 0 or more.'], [1.5, 'Headcount, adults: 1.5 is not a whole number. Write it without decimals.'], [20001, 'Headcount, adults: 20001 is too large. Write 20,000 or less.'], [Number.NaN, 'Headcount, adults: a number belongs here, not NaN. Write it with digits and without quotation marks.']])('refuses %f adults beside the field', (adults, sentence) => {
     expect(refusal(edit.setHeadcount(start, adults, 0))).toEqual(['guests.headcount.adults', sentence]);
