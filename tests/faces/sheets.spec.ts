@@ -58,6 +58,41 @@ test.describe('Sheets', () => {
     });
   }
 
+  test('the fry sheet holds every batch and bowl once, each row whole, in figures that can be read from a metre away', async ({ app: { page } }) => {
+    test.setTimeout(120_000);
+    const { frying } = JSON.parse(execFileSync('node', ['src-main/command/bin.mjs', 'plan', 'assets/app/demo/lantern-evening.brimful', '--json'], { encoding: 'utf8', maxBuffer: 1e8 })) as { frying: { batches: { number: number; station: string; pieces: number; bowls: number[] }[] } };
+    await openDemo(page, 'Lantern Evening');
+    await goTo(page, 'Sheets');
+    for (const station of new Set(frying.batches.map((b) => b.station))) {
+      const row = page.locator(`[data-sheet-row="fry-${station}"]`);
+      await row.getByRole('button', { name: /^PDF of/ }).click();
+      const said = page.locator('main output', { hasText: 'Written to' });
+      await expect(said).toContainText('fry-batches', { timeout: 30_000 });
+      const path = /Written to (.*\.pdf), /.exec((await said.textContent()) ?? '')?.[1] ?? '';
+      const rows = pagesOf(path).flatMap((text) => [...text.matchAll(/^ *(\d+) +(\d\d:\d\d) +(\d\d:\d\d) +(\d+) .* (\d\d:\d\d) *$/gm)].map((m) => `${m[1]} ${m[4]}`));
+      const own = frying.batches.filter((b) => b.station === station);
+      expect(rows).toEqual(own.map((b) => `${b.number} ${b.pieces}`));
+      const bowls = new Set(own.flatMap((b) => b.bowls));
+      expect([...pagesOf(path).join('').matchAll(/Bowl (\d+):/g)].map((m) => Number(m[1]))).toEqual([...bowls]);
+      // Height of a word's box is its line at the size of its type: 28 points or more for a time of putting in.
+      const boxes = execFileSync('pdftotext', ['-bbox', path, '-'], { encoding: 'utf8' });
+      const tall = [...boxes.matchAll(/yMin="([\d.]+)" xMax="[\d.]+" yMax="([\d.]+)">\d\d:\d\d</g)].filter((m) => Number(m[2]) - Number(m[1]) >= 28);
+      expect(tall.length).toBe(own.length);
+    }
+  });
+
+  test('writes all sheets as one PDF, each with its own foot', async ({ app: { page } }) => {
+    test.setTimeout(120_000);
+    await openDemo(page, 'Freezer Sunday');
+    await goTo(page, 'Sheets');
+    await page.getByRole('button', { name: 'All sheets as one PDF' }).click();
+    const said = page.locator('main output', { hasText: 'Written to' });
+    await expect(said).toContainText('.pdf', { timeout: 30_000 });
+    const pages = pagesOf(/Written to (.*\.pdf), /.exec((await said.textContent()) ?? '')?.[1] ?? '');
+    pages.forEach((text, i) => expect(text).toContain(`page ${i + 1} of ${pages.length}`));
+    for (const title of ['Shopping list', 'Make ahead', 'Day plan', 'Cook: jobs of the day']) expect(pages.filter((text) => text.includes(title)).length, title).toBeGreaterThan(0);
+  });
+
   test('tells a paper that no longer matches, and offers the next letter', async ({ app: { page } }) => {
     await openDemo(page, 'Lantern Evening');
     await goTo(page, 'Sheets');
