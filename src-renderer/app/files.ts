@@ -8,7 +8,7 @@ const fail = (problem: { readonly message: string; readonly mend?: string | unde
 
 /** Runs `then` at once, or after the cook has said what is to become of unsaved work. */
 export function leaving(then: () => void): void {
-  if (documentStore.get()?.unsaved === true) sessionStore.set({ panel: { kind: 'unsaved', then } });
+  if (documentStore.get()?.unsaved === true) sessionStore.set({ panel: { kind: 'unsaved', goOn: then } });
   else then();
 }
 

@@ -22,7 +22,7 @@ export function Panels() {
     case 'file': return <Sheet title={t('panel.event')}><FilePanel /></Sheet>;
     case 'settings': return <Sheet title={t('panel.preferences')}><Preferences /></Sheet>;
     case 'save': return <Sheet title={t('panel.saveAs')}><SavePanel /></Sheet>;
-    case 'unsaved': return <Sheet title={t('panel.unsaved')}><UnsavedPanel then={panel.then} /></Sheet>;
+    case 'unsaved': return <Sheet title={t('panel.unsaved')}><UnsavedPanel goOn={panel.goOn} /></Sheet>;
   }
 }
 
@@ -86,19 +86,19 @@ function SavePanel() {
   );
 }
 
-function UnsavedPanel({ then }: { readonly then: () => void }) {
+function UnsavedPanel({ goOn }: { readonly goOn: () => void }) {
   const t = useSpeaker();
   const { event } = useDocument();
   const discard = (): void => {
     close();
     void call('recovery.discard', { id: event.id });
-    then();
+    goOn();
   };
   return (
     <>
       <p>{t('panel.unsavedText', { title: event.title })}</p>
       <div className={styles['actions']}>
-        <Button kind="primary" onPress={() => void save().then((done) => { if (done) { close(); then(); } })}>{t('panel.saveFirst')}</Button>
+        <Button kind="primary" onPress={() => void save().then((done) => { if (done) { close(); goOn(); } })}>{t('panel.saveFirst')}</Button>
         <Button onPress={discard}>{t('panel.discard')}</Button>
         <Button onPress={close}>{t('panel.cancel')}</Button>
       </div>

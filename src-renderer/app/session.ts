@@ -1,6 +1,7 @@
 import { useSyncExternalStore } from 'react';
 import type { FileRef, Settings } from '../../shared/host';
 import { call } from '../bridge';
+import { working } from './working';
 import type { CallOutput } from '../../shared/host';
 
 /** What the host said about itself and this computer. */
@@ -11,8 +12,8 @@ export interface Session {
   readonly info: HostInfo | null;
   readonly settings: Settings | null;
   readonly view: string;
-  /** Panel over the view. `file`: the events list; `save`: name of a new file; `unsaved`: what to do with unsaved work before `then`. */
-  readonly panel: null | { readonly kind: 'file' } | { readonly kind: 'save' } | { readonly kind: 'settings' } | { readonly kind: 'unsaved'; readonly then: () => void };
+  /** Panel over the view. `file`: the events list; `save`: name of a new file; `unsaved`: what to do with unsaved work before `goOn`. */
+  readonly panel: null | { readonly kind: 'file' } | { readonly kind: 'save' } | { readonly kind: 'settings' } | { readonly kind: 'unsaved'; readonly goOn: () => void };
   /** A problem of the host or of a file, in words, until closed. */
   readonly problem: { readonly message: string; readonly mend?: string | undefined } | null;
   readonly busy: boolean;
@@ -25,15 +26,18 @@ const listeners = new Set<() => void>();
 /** The shell's own state. */
 export const sessionStore = {
   get: (): Session => session,
-  subscribe(listener: () => void): () => void {
+  subscribe: (listener: () => void): () => void => {
     listeners.add(listener);
     return () => listeners.delete(listener);
   },
-  set(part: Partial<Session>): void {
+  set: (part: Partial<Session>): void => {
     session = { ...session, ...part };
     for (const listener of listeners) listener();
   },
-  show: (view: string): void => sessionStore.set({ view }),
+  show: (view: string): void => {
+    working.close();
+    sessionStore.set({ view });
+  },
 };
 
 /** The shell's state, kept up to date. */

@@ -16,7 +16,6 @@ import { useSpeaker } from './speak';
 import { Start } from './start';
 import { useTheme } from './theme';
 import { ViewFault } from './view-fault';
-import { working } from './working';
 import styles from './shell.module.css';
 
 async function begin(): Promise<void> {
@@ -49,7 +48,6 @@ export function Shell() {
   useEffect(() => { document.title = title; }, [title]);
   const view = views.find((v) => v.id === session.view) ?? views[0];
   const viewId = view?.id;
-  useEffect(() => working.close(), [viewId]);
   const View = view?.component;
 
   return (

@@ -69,13 +69,13 @@ function moveTo(event: Event, changes: { readonly cause: Message; readonly befor
 /** The one place that holds the open document. */
 export const documentStore = {
   get: (): DocumentState | null => state,
-  subscribe(listener: Listener): () => void {
+  subscribe: (listener: Listener): () => void => {
     listeners.add(listener);
     return () => listeners.delete(listener);
   },
 
   /** Shows an event as freshly opened. `unsaved`: it exists nowhere on disk yet. */
-  open(event: Event, file: FilePlace, options: { readonly unsaved?: boolean; readonly readOnly?: boolean } = {}): void {
+  open: (event: Event, file: FilePlace, options: { readonly unsaved?: boolean; readonly readOnly?: boolean } = {}): void => {
     history = startHistory(event);
     savedEvent = options.unsaved === true ? null : event;
     const formats = formatsFor(event.preferences, event.day);
@@ -85,7 +85,7 @@ export const documentStore = {
     });
   },
 
-  close(): void {
+  close: (): void => {
     history = null;
     savedEvent = null;
     set(null);
@@ -95,7 +95,7 @@ export const documentStore = {
    * Takes the answer of a named edit. `merge`: edits with the same key become one undo step (one drag, one held slider).
    * @returns the problem to show beside the field, or null when the edit was taken.
    */
-  edit(result: EditResult, merge: string | null = null): Message | null {
+  edit: (result: EditResult, merge: string | null = null): Message | null => {
     if (state === null || history === null || state.readOnly) return null;
     if ('problem' in result) return result.problem;
     if (result.event === state.event) return null;
@@ -107,24 +107,24 @@ export const documentStore = {
   },
 
   /** The event that a step of this group starts from: before the group's first edit while the group is open, else the present one. @throws Error when nothing is open. */
-  base(merge: string): Event {
+  base: (merge: string): Event => {
     if (history === null) throw new Error('no event is open');
     const last = history.past.at(-1);
     return last !== undefined && history.openGroup === merge && last.group === merge ? last.before : history.present;
   },
 
   /** A drag has ended: the next one is a step of its own. */
-  closeGroup(): void {
+  closeGroup: (): void => {
     if (history !== null) history = closeGroup(history);
   },
 
-  undo(): void {
+  undo: (): void => {
     if (state === null || history === null || undoName(history) === null) return;
     history = undo(history);
     moveTo(history.present, null);
   },
 
-  redo(): void {
+  redo: (): void => {
     if (state === null || history === null) return;
     const cause = redoName(history);
     if (cause === null) return;
@@ -134,12 +134,12 @@ export const documentStore = {
   },
 
   /** Closes the change strip. */
-  readChanges(): void {
+  readChanges: (): void => {
     if (state !== null && state.changes !== null) set({ ...state, changes: null });
   },
 
   /** The event `event` is now on disk at `file`. */
-  saved(event: Event, file: FilePlace): void {
+  saved: (event: Event, file: FilePlace): void => {
     if (state === null) return;
     savedEvent = event;
     set({ ...state, file, unsaved: state.event !== event, readOnly: false });

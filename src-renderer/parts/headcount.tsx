@@ -1,4 +1,4 @@
-import { useRef } from 'react';
+import { useRef, useState } from 'react';
 import { Slider, SliderThumb, SliderTrack } from 'react-aria-components/Slider';
 import type { Message } from '../../shared/words';
 import { useSpeaker } from '../app/speak';
@@ -20,17 +20,17 @@ const endFor = (value: number): number => Math.max(40, Math.ceil((value * 1.8) /
 /** How many come: a field, plus and minus, and a slider that everything follows. */
 export function Headcount({ label, value, was, onChange }: HeadcountProps) {
   const t = useSpeaker();
-  const end = useRef(endFor(value));
+  const [end, setEnd] = useState(() => endFor(value));
   const stroke = useRef(0);
-  if (value > end.current) end.current = endFor(value);
+  if (value > end) setEnd(endFor(value));
   const onFrame = useFrame((next: { readonly value: number; readonly merge: string }) => { onChange(next.value, next.merge); });
   return (
     <div className={styles['headcount']} data-changed={was !== undefined}>
       <NumberField label={label} value={value} min={0} max={20000} buttons onCommit={(next) => onChange(next, null)} />
       {was !== undefined && <span className={styles['was']}><span aria-hidden="true">Δ </span><s><span className="unseen">{t('part.was')} </span>{was}</s></span>}
       <Slider
-        className={styles['slider'] ?? ''} aria-label={t('part.slider', { label })} value={value} minValue={0} maxValue={end.current}
-        onChange={(next) => onFrame({ value: Number(next), merge: `headcount-${label}-${stroke.current}` })} onChangeEnd={() => { stroke.current += 1; }}
+        className={styles['slider'] ?? ''} aria-label={t('part.slider', { label })} value={value} minValue={0} maxValue={end}
+        onChange={(next) => onFrame({ value: next, merge: `headcount-${label}-${stroke.current}` })} onChangeEnd={() => { stroke.current += 1; }}
       >
         <SliderTrack className={styles['track'] ?? ''}>
           {({ state }) => (

@@ -32,6 +32,13 @@ export function WorkingPanel() {
   const heading = useRef<HTMLHeadingElement>(null);
   const place = open === null ? '' : `${open.owner} ${open.path.join(' ')}`;
   useEffect(() => { if (place !== '') heading.current?.focus(); }, [place]);
+  const shows = open !== null;
+  useEffect(() => {
+    if (!shows) return undefined;
+    const listen = (e: KeyboardEvent): void => { if (e.key === 'Escape' && !(e.target instanceof HTMLInputElement)) working.close(); };
+    window.addEventListener('keydown', listen);
+    return () => window.removeEventListener('keydown', listen);
+  }, [shows]);
   if (open === null) return null;
   const { trail } = follow(open.figure, open.path);
   const last = trail.at(-1);
@@ -41,7 +48,7 @@ export function WorkingPanel() {
   const shown = t.formats.figure(figure.value, figure.unit);
   return (
     <aside
-      className={styles['panel']} aria-label={t('part.working')} onKeyDown={(e) => { if (e.key === 'Escape') { e.stopPropagation(); working.close(); } }}
+      className={styles['panel']} aria-label={t('part.working')}
       data-working={made.rule} data-figure-value={figure.value}
       data-sum={JSON.stringify({ sum: made.sum, values: Object.fromEntries(made.terms.map((x) => [x.key, x.value])) })}
     >

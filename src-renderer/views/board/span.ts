@@ -1,4 +1,4 @@
-import { useRef } from 'react';
+import { useState } from 'react';
 import type { Plan } from '../../../shared/plan';
 
 /** The stretch of the day the board shows, whole hours: from the first heating, brewing or cooking of the morning to the last guest leaving. */
@@ -21,10 +21,9 @@ export function daySpan(plan: Plan): { readonly from: number; readonly to: numbe
 
 /** The span, held still while something is dragged so that the ground does not move under the pointer. */
 export function useDaySpan(plan: Plan, hold: boolean): { readonly from: number; readonly to: number } {
-  const held = useRef<{ readonly from: number; readonly to: number } | null>(null);
   const fresh = daySpan(plan);
-  if (!hold || held.current === null) {
-    if (held.current === null || held.current.from !== fresh.from || held.current.to !== fresh.to) held.current = fresh;
-  }
-  return held.current;
+  const [held, setHeld] = useState(fresh);
+  if (hold || (held.from === fresh.from && held.to === fresh.to)) return held;
+  setHeld(fresh);
+  return fresh;
 }

@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { childBands, type BandId } from '../../../shared/event';
 import { spread } from '../../../src-renderer/views/guests/people';
