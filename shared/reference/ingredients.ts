@@ -5,13 +5,29 @@ export type IngredientFigureId = 'density' | 'ep' | 'cooked' | 'piece' | 'bunch'
 /** Units that count rather than weigh. */
 export type CountUnit = 'piece' | 'bunch' | 'clove' | 'slice' | 'pinch';
 
+/** The same figure in another table. `source` is an id of `sourceTitle`; `basis` is what that table prints. */
+export interface OtherFigure {
+  readonly value: number;
+  readonly source: string;
+  readonly status: string;
+  readonly basis?: string;
+}
+
 /** One figure of an ingredient with its range and where it comes from. `source` is an id of `sourceTitle`. */
 export interface IngredientFigure {
   readonly value: number;
-  readonly low: number | null;
-  readonly high: number | null;
+  readonly low: number;
+  readonly high: number;
   readonly status: string;
   readonly source: string;
+  /** Where the range comes from: `printed` between figures of named tables, `habit` what a kitchen meets (common practice, no source). */
+  readonly spread: string;
+  /** What other tables say, kept beside the chosen figure; empty when they agree or there is none. */
+  readonly other: readonly OtherFigure[];
+  /** State the figure holds for: "bunch with roots and large stems". */
+  readonly conditions?: string;
+  /** Why this one was chosen where tables disagree, and what else to know. */
+  readonly note?: string;
 }
 
 /** A pack or buying size: decimal string and unit id. */
@@ -52,13 +68,24 @@ const countUnits: readonly CountUnit[] = ['piece', 'bunch', 'clove', 'slice', 'p
 const figureIds: readonly IngredientFigureId[] = ['density', 'ep', 'cooked', ...countUnits, 'pack', 'keeps'];
 
 type Row = (typeof table.ingredients)[number];
+type FigureRow = Row['figures'][number];
+
+function readFigure(row: FigureRow): IngredientFigure {
+  const { value, low, high, status, source, spread } = row;
+  return {
+    value, low, high, status, source, spread,
+    other: 'other' in row ? row.other : [],
+    ...('conditions' in row ? { conditions: row.conditions } : {}),
+    ...('note' in row ? { note: row.note } : {}),
+  };
+}
 
 function readRow(row: Row): Ingredient {
   const figures: Partial<Record<IngredientFigureId, IngredientFigure>> = {};
   const gramsPer: Partial<Record<CountUnit, number>> = {};
   for (const id of figureIds) {
     const found = row.figures.find((f) => f.of === id);
-    if (found !== undefined) figures[id] = { value: found.value, low: found.low, high: found.high, status: found.status, source: found.source };
+    if (found !== undefined) figures[id] = readFigure(found);
   }
   for (const unit of countUnits) {
     const grams = figures[unit]?.value;

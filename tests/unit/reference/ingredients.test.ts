@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { allergenIds, dietIds } from '../../../shared/event';
 import { dimensionOf, unitIds, type UnitId } from '../../../shared/measure';
+import table from '../../../shared/reference/ingredients.json';
 import { ingredient, ingredients, sections, sourceTitle, type Ingredient } from '../../../shared/reference';
 
 const isUnit = (u: string): u is UnitId => unitIds.some((x) => x === u);
@@ -11,8 +12,8 @@ const wrong = (test: (i: Ingredient) => boolean) => ingredients.filter(test).map
 const figuresOf = (i: Ingredient) => Object.values(i.figures);
 
 describe('the ingredient table', () => {
-  it('has at least 110 ingredients with unique kebab-case ids and names', () => {
-    expect(ingredients.length).toBeGreaterThanOrEqual(110);
+  it('has at least 180 ingredients with unique kebab-case ids and names', () => {
+    expect(ingredients.length).toBeGreaterThanOrEqual(180);
     expect(new Set(ingredients.map((i) => i.id)).size).toBe(ingredients.length);
     expect(new Set(ingredients.map((i) => i.name)).size).toBe(ingredients.length);
     expect(wrong((i) => !/^[a-z]+(-[a-z]+)*$/.test(i.id))).toEqual([]);
@@ -24,8 +25,51 @@ describe('the ingredient table', () => {
     expect(wrong((i) => i.against.some((d) => !dietIds.some((x) => x === d)))).toEqual([]);
   });
 
+  it('has at least 100 ingredients with a figure seen in or derived from a named table', () => {
+    const published = ingredients.filter((i) => figuresOf(i).some((f) => ['seen', 'seen (secondary)', 'derived'].includes(f.status)));
+    expect(published.length).toBeGreaterThanOrEqual(100);
+  });
+
+  it('writes low, typical and high, a status and a source into every figure of the file', () => {
+    const rows = table.ingredients.flatMap((i) => i.figures.map((f) => ({ what: `${i.id}/${f.of}`, f })));
+    const lacking = ({ f }: { readonly f: Readonly<Record<'low' | 'value' | 'high', number> & Record<'status' | 'source', string>> }) =>
+      [f.low, f.value, f.high].some((n) => !Number.isFinite(n)) || f.status === '' || f.source === '';
+    expect(rows.length).toBeGreaterThan(700);
+    expect(rows.filter(lacking).map((r) => r.what)).toEqual([]);
+    // The rule finds a row without: one in which the range or the source was left out.
+    expect(lacking({ f: { low: Number.NaN, value: 1, high: 2, status: 'seen', source: 'SR26' } })).toBe(true);
+    expect(lacking({ f: { low: 1, value: 1, high: 2, status: 'seen', source: '' } })).toBe(true);
+  });
+
+  it('says of every range whether it is printed or a habit of the kitchen', () => {
+    expect(wrong((i) => figuresOf(i).some((f) => f.spread !== 'printed' && f.spread !== 'habit'))).toEqual([]);
+    expect(wrong((i) => figuresOf(i).some((f) => f.spread === 'printed' && (f.source === 'common-practice' || f.source === 'from-memory')))).toEqual([]);
+  });
+
+  it('keeps the other tables where they disagree, and says why one was chosen', () => {
+    const disputed = ingredients.flatMap((i) => figuresOf(i).filter((f) => f.other.length > 0).map((f) => ({ id: i.id, f })));
+    expect(disputed.length).toBeGreaterThanOrEqual(40);
+    expect(disputed.filter(({ f }) => f.note === undefined || f.note.length < 20).map((d) => d.id)).toEqual([]);
+    expect(disputed.flatMap(({ f }) => f.other).filter((o) => sourceTitle(o.source) === undefined || !statuses.includes(o.status))).toEqual([]);
+    // A figure outside the range must belong to another state of the food, which is named.
+    const outside = disputed.filter(({ f }) => f.other.some((o) => o.value < f.low || o.value > f.high));
+    expect(outside.filter(({ f }) => f.conditions === undefined).map((d) => d.id)).toEqual([]);
+    expect(ingredient('cauliflower')?.figures.ep?.other.map((o) => o.value).sort()).toEqual([39, 83.3]); // whole head with leaves; trimmed and cored
+  });
+
+  it('tells bunches from bags', () => {
+    expect(ingredient('spinach')?.figures.ep?.conditions).toMatch(/bunch/);
+    expect(ingredient('spinach-bagged')?.epPercent).toBe(97);
+  });
+
+  it('says for what state of the food a cooked weight holds', () => {
+    const cooked = ingredients.filter((i) => i.figures.cooked !== undefined && i.figures.cooked.source !== 'common-practice');
+    expect(cooked.length).toBeGreaterThanOrEqual(10);
+    expect(['basmati-rice', 'brown-rice', 'chickpeas-dry', 'brown-lentils', 'black-gram', 'kidney-beans-dry', 'spinach', 'potato'].filter((id) => ingredient(id)?.figures.cooked?.conditions === undefined)).toEqual([]);
+  });
+
   it('has positive figures inside their ranges', () => {
-    expect(wrong((i) => figuresOf(i).some((f) => !(f.value > 0) || f.value < (f.low ?? 0) || f.value > (f.high ?? Infinity)))).toEqual([]);
+    expect(wrong((i) => figuresOf(i).some((f) => !(f.value > 0) || f.value < f.low || f.value > f.high))).toEqual([]);
     expect(wrong((i) => i.epPercent <= 0 || i.epPercent > 100)).toEqual([]);
   });
 
