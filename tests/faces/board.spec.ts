@@ -29,10 +29,10 @@ test.describe('Board', () => {
     expect(await figure(page, 'Batches')).toBeGreaterThanOrEqual(before.batches);
     expect(await page.locator('[data-batch]').count()).toBe(await figure(page, 'Batches'));
     const strip = page.locator('[data-change-strip]');
-    await expect(strip).toContainText('68 → 90 adults');
+    await expect(strip).toContainText('68 to 90 adults');
     await strip.getByRole('button', { name: /^all \d+ changes$/ }).click();
     expect(await page.locator('[data-all-changes] li').count()).toBeGreaterThan(3);
-    await strip.getByRole('button', { name: 'Undo: 68 → 90 adults' }).click();
+    await strip.getByRole('button', { name: 'Undo: 68 to 90 adults' }).click();
     expect(await figure(page, 'Pieces to fry')).toBe(before.pieces);
     await expect(strip).toBeHidden();
     await expect(adults(page)).toHaveValue('68');

@@ -71,10 +71,10 @@ test.describe('Shell', () => {
     const adults = page.locator('main header').getByRole('spinbutton', { name: 'Adults' });
     await adults.fill('70');
     await adults.press('Enter');
-    await expect(page.getByRole('button', { name: 'Undo', exact: true })).toHaveAttribute('title', 'Undo: 68 → 70 adults');
+    await expect(page.getByRole('button', { name: 'Undo', exact: true })).toHaveAttribute('title', 'Undo: 68 to 70 adults');
     await page.keyboard.press('Control+z');
     await expect(adults).toHaveValue('68');
-    await expect(page.getByRole('button', { name: 'Redo', exact: true })).toHaveAttribute('title', 'Redo: 68 → 70 adults');
+    await expect(page.getByRole('button', { name: 'Redo', exact: true })).toHaveAttribute('title', 'Redo: 68 to 70 adults');
     await page.keyboard.press('Control+Shift+z');
     await expect(adults).toHaveValue('70');
   });
