@@ -15,7 +15,7 @@ test.describe('Drinks', () => {
   test('has as many rows of rounds as the totals say', async ({ app: { page } }) => {
     await openDemo(page, 'Lantern Evening');
     await goTo(page, 'Drinks');
-    const totals = await page.locator('main [data-figure-title="Rounds"]').evaluateAll((all) => all.map((b) => Number((b as HTMLElement).dataset['figureValue'])));
+    const totals = await page.locator('main [data-figure-title$=": Rounds"]').evaluateAll((all) => all.map((b) => Number((b as HTMLElement).dataset['figureValue'])));
     const rows = await page.getByRole('table', { name: 'Rounds', exact: true }).locator('tbody tr').count();
     expect(rows).toBe(totals.reduce((a, b) => a + b, 0));
   });

@@ -5,6 +5,7 @@ export const viewDrinksWords = {
   'view.drinks': 'Drinks',
   'view.drinks.emptyTitle': 'No drinks are brewed',
   'view.drinks.empty': 'Put a drink on the menu, and a pot and a flask in Kitchen; its rounds appear here.',
+  'view.drinks.roundOf': (p: { n: number; what: string }, f: Formats) => `Round ${f.number(p.n)}: ${p.what}`,
   'view.drinks.totals': 'How much of each',
   'view.drinks.drink': 'Drink',
   'view.drinks.served': 'Served',

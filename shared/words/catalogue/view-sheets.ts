@@ -2,6 +2,7 @@ import type { Entry, Formats } from '../formats';
 
 /** Labels of the view Sheets. */
 export const viewSheetsWords = {
+  'view.sheets.figureOf': (p: { of: string; what: string }) => `${p.of}: ${p.what}`,
   'view.sheets': 'Sheets',
   'view.sheets.emptyTitle': 'Nothing to print yet',
   'view.sheets.empty': 'Once there are guests and dishes, every list the kitchen needs appears here as a page.',

@@ -21,7 +21,7 @@ export function FlaskSection({ flask, plan, names }: { readonly flask: Dispenser
     <section className={styles['flask']}>
       <h4>{t('view.drinks.flaskOf', { flask: flask.name, drink: names.dish(flask.drink), litres: t.formats.figure(flask.capacityLitres, 'L') })}</h4>
       <Facts>
-        <Fact name={t('view.drinks.cooling')} note={notes.join('; ')}><FigureButton figure={flask.coolingPerHour} title={t('view.drinks.cooling')}>{t.formats.percent(flask.coolingPerHour.value)}</FigureButton></Fact>
+        <Fact name={t('view.drinks.cooling')} note={notes.join('; ')}><FigureButton figure={flask.coolingPerHour} title={t('view.sheets.figureOf', { of: flask.name, what: t('view.drinks.cooling') })}>{t.formats.percent(flask.coolingPerHour.value)}</FigureButton></Fact>
       </Facts>
       <FlaskPicture flask={flask} fills={plan.drinks.fills.filter((f) => f.dispenser === flask.id)} roomC={plan.event.kitchen.roomC} />
     </section>

@@ -35,10 +35,10 @@ export function RoundTable({ plan, names }: { readonly plan: Plan; readonly name
               <td><strong>{names.dish(r.drink)}</strong></td>
               <td>{names.thing(r.pot)}</td>
               <td><strong>{f.clock(r.startAt)}</strong></td>
-              <td className={styles['n']}>{r.heatMinutes.value > 0 && <FigureButton figure={r.heatMinutes} title={t('view.drinks.heat')} />}</td>
+              <td className={styles['n']}>{r.heatMinutes.value > 0 && <FigureButton figure={r.heatMinutes} title={t('view.drinks.roundOf', { n: r.number, what: t('view.drinks.heat') })} />}</td>
               <td>{f.clock(r.readyAt)}</td>
               <td className={styles['n']}>{litresWords(t, r.litres)}</td>
-              <td className={styles['n']}><FigureButton figure={r.waterLitres} title={t('view.drinks.water')} /></td>
+              <td className={styles['n']}><FigureButton figure={r.waterLitres} title={t('view.drinks.roundOf', { n: r.number, what: t('view.drinks.water') })} /></td>
               <td className={styles['note']}>{r.ingredients.filter((i) => i.ingredient !== 'water').map((i) => `${f.amount(amountText(i.amount))} ${names.ingredient(i.ingredient)}`).join(', ')}</td>
               <td className={styles['note']}>{plan.drinks.fills.filter((fill) => fill.round === r.number).map((fill) => t('view.drinks.fillAt', { flask: names.thing(fill.dispenser), amount: litresWords(t, fill.litres), at: fill.at })).join(', ')}</td>
             </tr>

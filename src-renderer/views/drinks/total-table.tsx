@@ -26,9 +26,9 @@ export function TotalTable({ plan, names }: { readonly plan: Plan; readonly name
           {plan.drinks.totals.map((d) => (
             <tr key={d.drink}>
               <td><strong>{names.dish(d.drink)}</strong></td>
-              <td className={styles['n']}><FigureButton figure={d.served} title={t('view.drinks.served')} /></td>
-              <td className={styles['n']}><FigureButton figure={d.brewed} title={t('view.drinks.brewed')} /></td>
-              <td className={styles['n']}><FigureButton figure={d.rounds} title={t('view.drinks.rounds')} /></td>
+              <td className={styles['n']}><FigureButton figure={d.served} title={t('view.sheets.figureOf', { of: names.dish(d.drink), what: t('view.drinks.served') })} /></td>
+              <td className={styles['n']}><FigureButton figure={d.brewed} title={t('view.sheets.figureOf', { of: names.dish(d.drink), what: t('view.drinks.brewed') })} /></td>
+              <td className={styles['n']}><FigureButton figure={d.rounds} title={t('view.sheets.figureOf', { of: names.dish(d.drink), what: t('view.drinks.rounds') })} /></td>
               <td className={styles['n']}>{litresWords(t, d.leftLitres)}</td>
               <td className={styles['n']}>{d.unmetLitres > 0 ? litresWords(t, d.unmetLitres) : '–'}</td>
             </tr>
