@@ -1,0 +1,128 @@
+import { bracketMeasure, takeBrackets } from './bracket';
+import { describe, hasOpenNumber } from './describe';
+import { isMeasure } from './measure';
+import { quantityAt, unitBehindManner, type FoundQuantity } from './quantity';
+import { tidyLine } from './tidy';
+import type { Measured, ReadLine } from './types';
+
+/** Longest line that is looked into, in letters. Longer ones are kept and left to the cook. */
+export const longestLine = 500;
+
+const filled = (parts: readonly (string | undefined)[], joint: string): string => parts.filter((part) => part !== undefined && part !== '').join(joint);
+
+interface Begun extends Partial<Omit<FoundQuantity, 'end'>> {
+  /** What stands behind the amount. */
+  readonly behind: string;
+  readonly aside?: string;
+  /** An amount that says nothing exact: "a few", "some". */
+  readonly vague?: string;
+}
+
+const lead = /^(?:about|approx\.|approximately|approx|around|roughly|circa|ca\.|~) ?/i;
+const vague = /^(?:a (?:few|little|bit|lot|touch|couple)|some|several|plenty|lots|a good(?= glug| handful| pinch| splash| knob| drizzle)|an? (?:generous|small|large|good) amount)\b(?: of\b)?/i;
+const article = /^an? /i;
+
+const from = (text: string, { end, ...found }: FoundQuantity): Begun => ({ ...found, behind: text.slice(end) });
+
+/** "a few sprigs of thyme": something, but not how much. */
+function vaguely(text: string): Begun | null {
+  const open = vague.exec(text);
+  if (open === null) return null;
+  const counted = unitBehindManner(text, open[0].length);
+  const word = counted?.countedIn ?? counted?.spelled?.unit;
+  return { vague: open[0].trim(), behind: text.slice(counted?.end ?? open[0].length), ...(word === undefined ? {} : { countedIn: word }) };
+}
+
+/** The amount in front of the line; "a" and "an" are one. */
+function begin(text: string): Begun | null {
+  const about = lead.exec(text)?.[0] ?? '';
+  const aside = about === '' ? {} : { aside: about.trim() };
+  const rest = text.slice(about.length);
+  const open = vaguely(rest);
+  if (open !== null) return { ...open, ...aside };
+  const counted = rest.replace(article, '1 ');
+  const found = quantityAt(counted, 0);
+  return found === null ? null : { ...from(counted, found), ...aside };
+}
+
+const ofOne = /^((?:finely |freshly )?(?:grated |squeezed )?(?:juice|zest|rind)(?: (?:and|&) (?:finely |freshly )?(?:grated |squeezed )?(?:juice|zest|rind))?) (?:of|from) (?=\S)/i;
+
+/** "Juice of 1 lemon": one lemon, of which the juice. */
+function partOf(text: string): Begun | null {
+  const match = ofOne.exec(text);
+  const found = match === null ? null : begin(text.slice(match[0].length));
+  return found?.amount === undefined ? null : { ...found, manner: filled([match?.[1], found.manner], ', ') };
+}
+
+/** The amount at the end of the line: "Rice 500 g", "Onion - 2", "Chickpea flour: 1 cup". A bare number needs a sign before it. */
+function atEnd(text: string): Begun | null {
+  const starts = [...text.matchAll(/(?<=[\s:–—-])(?=[\d.½¼¾⅓⅔⅛])/g)].slice(0, 6).map((match) => match.index);
+  for (const start of starts) {
+    const found = quantityAt(text, start);
+    const before = text.slice(0, start);
+    if (found === null || !/^[\s.]*$/.test(text.slice(found.end)) || !/\p{L}/u.test(before)) continue;
+    if (found.unit === undefined && found.countedIn === undefined && !/[:–—-]\s*$/.test(before)) continue;
+    const { end: _end, ...rest } = found;
+    return { ...rest, behind: before.replace(/[\s,:–—-]+$/, '') };
+  }
+  return null;
+}
+
+
+/** "2 garlic cloves" counts cloves; "4 cloves" alone leaves open what of. */
+function cloves(begun: Begun, item: string): Pick<ReadLine, 'item' | 'unit'> {
+  const garlic = /^(.*\bgarlic) cloves?$/i.exec(item);
+  if (garlic !== null && begun.unit === undefined && begun.countedIn === undefined && begun.amount !== undefined) return { item: garlic[1] ?? item, unit: 'clove' };
+  if (item === '' && begun.unit === 'clove') return { item: 'cloves' };
+  return { item, ...(begun.unit === undefined ? {} : { unit: begun.unit }) };
+}
+
+/** Brackets with numbers: the same amount once more, a remark beside a count, or something the cook has to look at. */
+function numberBrackets(begun: Begun, held: readonly string[]): { readonly also?: Measured; readonly asides: readonly string[]; readonly open: readonly string[] } {
+  const asides: string[] = [];
+  const open = begun.bracket === undefined || !hasOpenNumber(begun.bracket) ? [] : [begun.bracket];
+  let also = begun.also;
+  for (const inside of held) {
+    const read = bracketMeasure(inside);
+    const measured = begun.unit !== undefined && isMeasure(begun.unit);
+    if (read === null || begun.amount === undefined) open.push(inside);
+    else if (measured && !read.each && also === undefined) also = read.measured;
+    else asides.push(inside);
+  }
+  return { ...(also === undefined ? {} : { also }), asides, open };
+}
+
+function finish(text: string, begun: Begun): ReadLine {
+  const { outside, inside } = takeBrackets(begun.behind);
+  const described = describe(outside);
+  const { item, unit } = cloves(begun, described.item);
+  const tastes = inside.filter((held) => /^(?:or )?(?:to taste|as needed|as required)$/i.test(held));
+  const words = [...(begun.bracket === undefined ? [] : [begun.bracket]), ...inside].filter((held) => !tastes.includes(held) && !hasOpenNumber(held));
+  const { also, asides, open } = numberBrackets(begun, inside.filter(hasOpenNumber));
+  const preparation = filled([begun.manner, described.preparation, ...words], ', ');
+  const aside = filled([begun.aside, ...asides, ...open], '; ');
+  const unread = filled([begun.vague, ...[item, described.preparation].filter(hasOpenNumber), ...open.map((held) => `(${held})`)], ' … ');
+  const { amount, countedIn, pack } = begun;
+  const nothing = !/\p{L}/u.test(item) || (amount === undefined && (hasOpenNumber(item) || outside.endsWith(':')));
+  // "2-inch piece of ginger" says how long, not how many.
+  const sized = amount === undefined && /^\p{N}/u.test(item) ? item : '';
+  const rest = nothing ? text.trim() : filled([unread, sized], ' … ');
+  return {
+    text, item, toTaste: described.toTaste || tastes.length > 0,
+    ...(amount === undefined ? {} : { amount }), ...(unit === undefined ? {} : { unit }), ...(countedIn === undefined ? {} : { countedIn }),
+    ...(preparation === '' ? {} : { preparation }), ...(pack === undefined ? {} : { pack }), ...(also === undefined ? {} : { also }),
+    ...(aside === '' ? {} : { aside }), ...(rest === '' ? {} : { rest }),
+    read: nothing ? 'none' : rest === '' ? 'whole' : 'part',
+  };
+}
+
+/**
+ * Reads one ingredient line: amount or range, unit, food, preparation, size of packs, "to taste". Nothing is guessed: what was not understood stands in
+ * `rest`, and the line itself in `text`. Never throws, whatever the text.
+ */
+export function readIngredientLine(line: string): ReadLine {
+  const text = tidyLine(line);
+  if (text === '' || line.length > longestLine) return { text: line, item: '', toTaste: false, rest: line, read: 'none' };
+  const begun = begin(text) ?? partOf(text) ?? atEnd(text) ?? { behind: text };
+  return finish(line, begun);
+}
