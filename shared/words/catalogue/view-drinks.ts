@@ -17,7 +17,6 @@ export const viewDrinksWords = {
   'view.drinks.round': 'Round',
   'view.drinks.pot': 'Pot',
   'view.drinks.start': 'Start',
-  'view.drinks.boil': 'Boils',
   'view.drinks.ready': 'Ready',
   'view.drinks.makes': 'Makes',
   'view.drinks.water': 'Water',
@@ -30,9 +29,6 @@ export const viewDrinksWords = {
   'view.drinks.picture': (p: { flask: string }) => `${p.flask}: how full and how hot, by time`,
   'view.drinks.cooling': 'Comes nearer to the room in an hour by',
   'view.drinks.emptyAt': (p: { at: string }) => `empty about ${p.at}`,
-  'view.drinks.levelAxis': 'litres in it',
-  'view.drinks.heatAxis': 'temperature',
   'view.drinks.fillMark': (p: { at: number; amount: string }, f: Formats) => `filled ${f.clock(p.at)}, ${p.amount}`,
   'view.drinks.pictureKey': 'The tinted area shows how full it is, the dark line how hot; a triangle marks a fill.',
-  'view.drinks.problems': 'Needs a decision',
 } as const satisfies Record<string, Entry>;

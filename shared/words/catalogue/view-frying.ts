@@ -51,5 +51,4 @@ export const viewFryingWords = {
   'view.frying.share': 'Pan filled with a full batch',
   'view.frying.session': (p: { on: number; ready: number; off: number }, f: Formats) => `light at ${f.clock(p.on)}, ready ${f.clock(p.ready)}, heat off at ${f.clock(p.off)}`,
   'view.frying.topUp': (p: { after: number; litres: string }, f: Formats) => `top up ${p.litres} after batch ${f.number(p.after)}`,
-  'view.frying.problems': 'Needs a decision',
 } as const satisfies Record<string, Entry>;

@@ -13,7 +13,6 @@ export const viewSheetsWords = {
   'view.sheets.print': 'Print',
   'view.sheets.pdfOf': (p: { title: string }) => `PDF of ${p.title}`,
   'view.sheets.printOf': (p: { title: string }) => `Print ${p.title}`,
-  'view.sheets.pages': (p: { n: number }, f: Formats) => f.plural(p.n, '1 page', `${f.number(p.n)} pages`),
   'view.sheets.never': 'not printed yet',
   'view.sheets.matches': (p: { version: string; at: string }) => `version ${p.version}, printed ${p.at}, still matches the plan`,
   'view.sheets.stale': (p: { version: string; at: string; next: string }) => `version ${p.version}, printed ${p.at}, no longer matches: print version ${p.next}`,

@@ -27,6 +27,5 @@ export const viewShoppingWords = {
   'view.shopping.saved': (p: { path: string }) => `Written to ${p.path}`,
   'view.shopping.unknownTitle': 'Not in the table of ingredients',
   'view.shopping.unknown': (p: { ingredient: string; dishes: string }) => `${p.ingredient}, for ${p.dishes}. It is not on the list; buy it by the recipe.`,
-  'view.shopping.stepLarder': (p: { ingredient: string }) => `${p.ingredient} in the house`,
   'view.shopping.sortBy': (p: { column: string }) => `Sort by ${p.column}`,
 } as const satisfies Record<string, Entry>;
