@@ -23,7 +23,7 @@ export function OilBox({ pan, loads, targetC, named, context: { plan, formats: f
       {oil !== undefined && (
         <div>
           <strong>{named ? say(f, 'sheets.fry.oilIn', { litres, pan: names.thing(pan) }) : say(f, 'sheets.fry.oil', { litres })}</strong>
-          <span>{say(f, 'sheets.fry.oilLevel', { share: f.percent(oil.loadedFillShare.value), rim: f.figure(oil.loadedFreeRimMm.value, oil.loadedFreeRimMm.unit) })}</span>
+          <span>{say(f, 'sheets.fry.oilLevel', { share: f.percent(oil.loadedFillShare.value), rim: f.figure(Math.round(oil.loadedFreeRimMm.value), oil.loadedFreeRimMm.unit) })}</span>
         </div>
       )}
       <div>
