@@ -15,7 +15,7 @@ export function Problem({ message, mend, level = 'stop', onClose }: ProblemProps
   const t = useSpeaker();
   return (
     <div className={`${styles['problem']} ${styles[level]}`} role="alert">
-      <span aria-hidden="true" className={styles['mark']}>{level === 'stop' ? '⯃' : '▲'}</span>
+      <span aria-hidden="true" className={styles['mark']}>{level === 'stop' ? '■' : '▲'}</span>
       <p><strong>{message}</strong>{mend !== undefined && <> {mend}</>}</p>
       {onClose !== undefined && <button type="button" className={styles['close']} onClick={onClose} aria-label={t('part.close')}>×</button>}
     </div>

@@ -1,7 +1,9 @@
-import { readFile, readdir } from 'node:fs/promises';
+import { mkdtemp, readFile, readdir, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { expectAccessible } from './axe';
 import { expect, test } from './fixture';
+import { startHost } from './local-host';
 import { openDemo } from './views-open';
 
 const title = 'Lantern Evening';
@@ -92,7 +94,7 @@ test.describe('Shell', () => {
     await openDemo(page, title);
     await page.getByRole('button', { name: 'Event…' }).click();
     await page.getByRole('button', { name: 'Units, clock, paper…' }).click();
-    await page.getByLabel('Clock').selectOption('12');
+    await page.getByLabel('Clock', { exact: true }).selectOption('12');
     await page.keyboard.press('Escape');
     await expect(page.getByText(/11:00\sam to 7:00\spm/)).toBeVisible();
   });
@@ -103,4 +105,33 @@ test.describe('Shell', () => {
     await expect(page.locator('html')).toHaveAttribute('data-theme', 'night');
     await expectAccessible(page);
   });
+
+  test('work not saved is kept aside and offered again', async ({ app: { page } }) => {
+    await openDemo(page, title);
+    const adults = page.locator('main header').getByRole('spinbutton', { name: 'Adults' });
+    await adults.fill('77');
+    await adults.press('Enter');
+    await page.waitForResponse((response) => response.url().endsWith('/rpc/recovery.keep'));
+    await page.reload();
+    await expect(page.getByRole('heading', { name: 'Kept aside when the program last closed without saving' })).toBeVisible();
+    await page.getByRole('button', { name: new RegExp(`^${title}.*from `) }).first().click();
+    await expect(adults).toHaveValue('77');
+    await expect(page.getByText('Not saved yet')).toBeVisible();
+  });
+});
+
+test('a file that is no event is refused in words; the start page stays', async ({ page }) => {
+  const folder = await mkdtemp(join(tmpdir(), 'brimful-bad-'));
+  const file = join(folder, 'broken.brimful');
+  await writeFile(file, '{"format": "brimful-event/1", "title": "Broken"');
+  const host = await startHost({ open: file });
+  try {
+    await page.goto(host.address);
+    await expect(page.getByRole('alert')).toContainText('This event file cannot be opened.');
+    await expect(page.getByRole('button', { name: 'New event' })).toBeVisible();
+    await expectAccessible(page);
+  } finally {
+    await host.stop();
+    await rm(folder, { recursive: true, force: true });
+  }
 });

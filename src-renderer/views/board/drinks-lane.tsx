@@ -46,7 +46,7 @@ export function DrinksLane() {
               return (
                 <g key={`${f.round} ${n} ${f.at}`}>
                   <path d={`M${scale.x(f.at) - 5},${y(f.litres) - 10} h10 l-5,8 z`} className={styles['fill']}><title>{t('board.fillTitle', { at: f.at, litres: f.litres, round: f.round })}</title></path>
-                  {room > 44 && <text x={scale.x(f.at) + 9} y={y(f.litres) - 3} className={styles['small']}>{text}</text>}
+                  {room > 62 && <text x={scale.x(f.at) + 9} y={y(f.litres) - 3} className={styles['small']}>{text}</text>}
                 </g>
               );
             })}
