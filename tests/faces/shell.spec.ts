@@ -135,3 +135,12 @@ test('a file that is no event is refused in words; the start page stays', async 
     await rm(folder, { recursive: true, force: true });
   }
 });
+
+test('the page itself never scrolls; only what is in it does', async ({ app: { page } }) => {
+  await openDemo(page, title);
+  for (const key of ['Alt+1', 'Alt+2', 'Alt+4']) {
+    await page.keyboard.press(key);
+    await page.evaluate(() => document.querySelector('main :is(section, li):last-of-type')?.scrollIntoView());
+    expect(await page.evaluate(() => [document.documentElement.scrollTop, document.documentElement.scrollHeight - window.innerHeight])).toEqual([0, 0]);
+  }
+});
