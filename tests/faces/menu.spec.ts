@@ -38,3 +38,14 @@ test.describe('Menu', () => {
     await expect(page.locator('tr[data-dish="rice"]')).toBeVisible();
   });
 });
+
+test('a new event takes a dish from the recipes that come with the program', async ({ app: { page } }) => {
+  await page.getByRole('button', { name: 'New event' }).click();
+  await page.keyboard.press('Alt+3');
+  await expect(page.getByRole('heading', { name: 'No dish yet' })).toBeVisible();
+  await expectAccessible(page);
+  await page.getByLabel('Add a dish').selectOption({ label: 'Ginger tea' });
+  await expect(page.locator('tr[data-dish="ginger-tea"]')).toBeVisible();
+  await page.keyboard.press('Control+z');
+  await expect(page.getByRole('heading', { name: 'No dish yet' })).toBeVisible();
+});

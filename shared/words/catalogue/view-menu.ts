@@ -4,7 +4,7 @@ import type { Entry, Formats } from '../formats';
 export const viewMenuWords = {
   'view.menu.lead': (p: { n: number }, f: Formats) => `${f.number(p.n)} ${f.plural(p.n, 'dish or drink', 'dishes and drinks')}. Similar dishes share one appetite: what is eaten of one is not eaten of the other.`,
   'view.menu.emptyTitle': 'No dish yet',
-  'view.menu.empty': 'Add a dish from the recipes of this event.',
+  'view.menu.empty': 'Add a dish above; its recipe is copied into this event.',
   'view.menu.dish': 'Dish',
   'view.menu.perAdult': 'For one adult',
   'view.menu.ownPortion': 'Own portion',

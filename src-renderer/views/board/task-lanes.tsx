@@ -62,7 +62,7 @@ export function HandsLane() {
     <Lane
       kind="hands" title={t('lane.hands')} height={Math.max(48, top + people.length * rowHeight)}
       rows={people.map((p, i) => ({ name: p.name, y: top + i * rowHeight + barHeight / 2 }))}
-      legend={t('board.handsKey')}
+      {...(plan.day.tasks.some((task) => task.attention > 0 && task.attention < 0.75) ? { legend: t('board.handsKey') } : {})}
       summary={t('board.handsSummary', { people: people.length, jobs: plan.day.tasks.filter((task) => task.who.length > 0).length })}
     >
       {people.map((person, i) => {

@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { addDish, freshId, type EditResult } from '../../../shared/edit';
+import { addDish, addRecipe, freshId, type EditResult } from '../../../shared/edit';
 import { useDocument } from '../../app/document';
 import { useSpeaker } from '../../app/speak';
 import { Choice } from '../../parts/choice';
@@ -7,6 +7,7 @@ import { EmptyState } from '../../parts/empty-state';
 import table from '../../parts/table.module.css';
 import { ViewPage, ViewSection } from '../../parts/view-page';
 import { DishRow } from './dish-row';
+import { useShelf } from './shelf';
 import styles from './menu.module.css';
 
 /** What there is to eat and drink, how much of it, and who can have it. */
@@ -16,10 +17,17 @@ export function Menu() {
   const [open, setOpen] = useState<string | null>(null);
   const { dishes, diets } = plan.menu;
   const nameOf = (id: string): string => dishes.find((d) => d.id === id)?.name ?? id;
-  const add = (recipe: string): EditResult => addDish(event, { id: event.menu.dishes.some((d) => d.id === recipe) ? freshId(event.menu.dishes, recipe.slice(0, 56)) : recipe, recipe });
+  const shelf = useShelf().filter((r) => !event.recipes.some((own) => own.id === r.id));
+  const add = (recipe: string): EditResult => {
+    const copied = shelf.find((r) => r.id === recipe);
+    const ready = copied === undefined ? null : addRecipe(event, copied);
+    if (ready !== null && 'problem' in ready) return ready;
+    const start = ready?.event ?? event;
+    return addDish(start, { id: start.menu.dishes.some((d) => d.id === recipe) ? freshId(start.menu.dishes, recipe.slice(0, 56)) : recipe, recipe });
+  };
   const adder = (
     <Choice label={t('view.menu.add')} value="" onCommit={(recipe) => (recipe === '' ? null : edit(add(recipe)))}
-      options={[{ value: '', text: t('view.menu.choose') }, ...event.recipes.map((r) => ({ value: r.id, text: r.name }))]} />
+      options={[{ value: '', text: t('view.menu.choose') }, ...[...event.recipes, ...shelf].map((r) => ({ value: r.id, text: r.name }))]} />
   );
   return (
     <ViewPage title={t('view.menu')} lead={t('view.menu.lead', { n: dishes.length })} actions={adder}>
