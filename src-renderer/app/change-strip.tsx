@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import { largestChanges } from '../../shared/changes';
+import { Mark } from '../parts/mark';
 import { useDocument } from './document';
 import { useFaultCount } from './faults';
 import { useSpeaker } from './speak';
@@ -12,14 +13,14 @@ export function ChangeStrip() {
   const faults = useFaultCount();
   const [allFor, setAllFor] = useState<unknown>(null);
   if (notUpdated || faults > 0) {
-    return <div className={`${styles['strip']} ${styles['stale']}`} role="status"><strong>▲ {t('shell.notUpdated')}</strong><span>{t('shell.notUpdatedWhy', { n: faults })}</span></div>;
+    return <div className={`${styles['strip']} ${styles['stale']}`} role="status"><strong><Mark kind="watch" /> {t('shell.notUpdated')}</strong><span>{t('shell.notUpdatedWhy', { n: faults })}</span></div>;
   }
   if (changes === null) return null;
   const list = changes.list;
   const all = allFor === changes;
   return (
     <div className={styles['strip']} role="status" data-change-strip>
-      <strong className={styles['cause']}>Δ {t.message(changes.cause)}</strong>
+      <strong className={styles['cause']}><Mark kind="changed" /> {t.message(changes.cause)}</strong>
       {list.length === 0 && <span>{t('shell.nothingElse')}</span>}
       {largestChanges(list).map((change, i) => <span key={`${i} ${change.about}`} className={styles['effect']}>{t.message(change.message)}</span>)}
       {list.length > 3 && <button type="button" className={styles['link']} aria-expanded={all} onClick={() => setAllFor(all ? null : changes)}>{t('shell.allChanges', { n: list.length })}</button>}

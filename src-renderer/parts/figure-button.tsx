@@ -2,6 +2,7 @@ import type { ReactNode } from 'react';
 import type { Figure } from '../../shared/figure';
 import { useSpeaker } from '../app/speak';
 import { useOpens } from '../app/working';
+import { Mark } from './mark';
 import styles from './figure-button.module.css';
 
 interface FigureButtonProps {
@@ -28,7 +29,7 @@ export function FigureButton({ figure, title, children, was, size = 'body' }: Fi
     >
       <span className="unseen">{title}: </span>
       <span className={styles['value']}>{children ?? text}</span>
-      {was !== undefined && <> <span className={styles['mark']} aria-hidden="true">Δ</span><s className={styles['was']}><span className="unseen">{t('part.was')} </span>{was}</s></>}
+      {was !== undefined && <> <span className={styles['mark']}><Mark kind="changed" /></span><s className={styles['was']}><span className="unseen">{t('part.was')} </span>{was}</s></>}
     </button>
   );
 }

@@ -3,6 +3,7 @@ import { Slider, SliderThumb, SliderTrack } from 'react-aria-components/Slider';
 import type { Message } from '../../shared/words';
 import { useSpeaker } from '../app/speak';
 import { useFrame } from './frame';
+import { Mark } from './mark';
 import { NumberField } from './number-field';
 import styles from './headcount.module.css';
 
@@ -27,7 +28,7 @@ export function Headcount({ label, value, was, onChange }: HeadcountProps) {
   return (
     <div className={styles['headcount']} data-changed={was !== undefined}>
       <NumberField label={label} value={value} min={0} max={20000} buttons onCommit={(next) => onChange(next, null)} />
-      {was !== undefined && <span className={styles['was']}><span aria-hidden="true">Δ </span><s><span className="unseen">{t('part.was')} </span>{was}</s></span>}
+      {was !== undefined && <span className={styles['was']}><Mark kind="changed" /> <s><span className="unseen">{t('part.was')} </span>{was}</s></span>}
       <Slider
         className={styles['slider'] ?? ''} aria-label={t('part.slider', { label })} value={value} minValue={0} maxValue={end}
         onChange={(next) => onFrame({ value: next, merge: `headcount-${label}-${stroke.current}` })} onChangeEnd={() => { stroke.current += 1; }}

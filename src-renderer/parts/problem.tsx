@@ -1,4 +1,5 @@
 import { useSpeaker } from '../app/speak';
+import { Mark } from './mark';
 import styles from './problem.module.css';
 
 interface ProblemProps {
@@ -15,7 +16,7 @@ export function Problem({ message, mend, level = 'stop', onClose }: ProblemProps
   const t = useSpeaker();
   return (
     <div className={`${styles['problem']} ${styles[level]}`} role="alert">
-      <span aria-hidden="true" className={styles['mark']}>{level === 'stop' ? '■' : '▲'}</span>
+      <span className={styles['mark']}><Mark kind={level} /></span>
       <p><strong>{message}</strong>{mend !== undefined && <> {mend}</>}</p>
       {onClose !== undefined && <button type="button" className={styles['close']} onClick={onClose} aria-label={t('part.close')}>×</button>}
     </div>

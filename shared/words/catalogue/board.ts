@@ -58,7 +58,7 @@ export const boardWords = {
 
   'board.lookCount': (p: { n: number }, f: Formats) => `${f.number(p.n)} ${f.plural(p.n, 'thing needs', 'things need')} a look`,
   'board.handsKey': 'low bars: needs only an eye on it',
-  'board.drinksKey': '▼ filled',
+  'board.drinksKey': 'triangle: filled',
   'board.fryingKey': 'hatched: oil heats; a bar: one batch',
   'board.fryingKeyChanged': 'dashed: before the change',
 

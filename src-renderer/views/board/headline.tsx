@@ -8,6 +8,7 @@ import { documentStore } from '../../app/store';
 import { Button } from '../../parts/button';
 import { FigureButton } from '../../parts/figure-button';
 import { Headcount } from '../../parts/headcount';
+import { Mark } from '../../parts/mark';
 import { lookItems } from './look-items';
 import styles from './headline.module.css';
 
@@ -43,7 +44,7 @@ export function Headline() {
           onChange={(value, merge) => { const e = base(merge); return edit(setHeadcount(e, overrideOf(e).adults, value), merge); }} />
       </div>
       )}
-      {toLook > 0 && <div className={styles['lookLink']}><Button kind="link" onPress={() => document.getElementById('look-title')?.scrollIntoView()}>▲ {t('board.lookCount', { n: toLook })}</Button></div>}
+      {toLook > 0 && <div className={styles['lookLink']}><Button kind="link" onPress={() => document.getElementById('look-title')?.scrollIntoView()}><Mark kind="watch" /> {t('board.lookCount', { n: toLook })}</Button></div>}
       <dl className={styles['figures']}>
         {event.guests.waves.length > 0 && <Key title={t('board.mostAtOnce')} figure={plan.guests.peak} shown={t.formats.number(Math.round(plan.guests.peak.value))} was={plainWas(Math.round(plan.guests.peak.value), before?.guests.peak.value)}
           under={t('board.hereAt', { at: plan.guests.peakAt })} />}

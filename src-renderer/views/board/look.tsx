@@ -1,5 +1,6 @@
 import { useDocument } from '../../app/document';
 import { useSpeaker } from '../../app/speak';
+import { Mark } from '../../parts/mark';
 import { lookItems } from './look-items';
 import styles from './look.module.css';
 
@@ -17,7 +18,7 @@ export function Look() {
         {items.map((item, i) => (
           <li key={item.key} className={styles[item.level]}>
             <details open={item.title === null || item.level === 'stop' || i < 2}>
-            <summary className={styles['title']}><span aria-hidden="true">{item.level === 'stop' ? '■' : '▲'}</span> <span className="unseen">{t(item.level === 'stop' ? 'board.stop' : 'board.watch')}: </span>{t.message(item.title ?? item.text)}</summary>
+            <summary className={styles['title']}><Mark kind={item.level} /> <span className="unseen">{t(item.level === 'stop' ? 'board.stop' : 'board.watch')}: </span>{t.message(item.title ?? item.text)}</summary>
             {item.title !== null && <p>{t.message(item.text)}</p>}
             {item.more.map((m, n) => <p key={n}>{t.message(m)}</p>)}
             </details>

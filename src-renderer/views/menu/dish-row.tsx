@@ -6,6 +6,7 @@ import { useSpeaker } from '../../app/speak';
 import { Button } from '../../parts/button';
 import { Choice } from '../../parts/choice';
 import { FigureButton } from '../../parts/figure-button';
+import { Mark } from '../../parts/mark';
 import { NumberField } from '../../parts/number-field';
 import table from '../../parts/table.module.css';
 import { TimeField } from '../../parts/time-field';
@@ -25,7 +26,7 @@ export function DishRow({ dish, isOpen, onToggle }: { readonly dish: DishPlan; r
     <>
       <tr data-dish={dish.id}>
         <th scope="row" className={styles['name']}>
-          <button type="button" className={styles['toggle']} aria-expanded={isOpen} onClick={onToggle}><span aria-hidden="true" className={styles['arrow']}>{isOpen ? '▾' : '▸'}</span><span className="unseen">{t(isOpen ? 'view.menu.hide' : 'view.menu.show', { dish: '' })} </span>{dish.name}</button>
+          <button type="button" className={styles['toggle']} aria-expanded={isOpen} onClick={onToggle}><span className={styles['arrow']}><Mark kind={isOpen ? 'opened' : 'closed'} /></span><span className="unseen">{t(isOpen ? 'view.menu.hide' : 'view.menu.show', { dish: '' })} </span>{dish.name}</button>
         </th>
         <td className={table['n']}><FigureButton figure={dish.perAdult} title={`${dish.name}: ${t('view.menu.perAdult')}`} /></td>
         <td><NumberField label={`${dish.name}: ${t('view.menu.takeUp')}`} bare unit="%" value={entry.takeUp * 100} min={0} max={100} step={5} onCommit={(n) => change({ takeUp: n / 100 })} /></td>
