@@ -9,6 +9,7 @@ import { guestsWords } from './catalogue/guests';
 import { hostWords } from './catalogue/host';
 import { kitchenWords } from './catalogue/kitchen';
 import { menuWords } from './catalogue/menu';
+import { recipeWords } from './catalogue/recipe';
 import { reportWords } from './catalogue/report';
 import { rulesWords } from './catalogue/rules';
 import { safetyWords } from './catalogue/safety';
@@ -21,6 +22,6 @@ import { unitsWords } from './catalogue/units';
 /** Every sentence and label on screen, on paper and in the terminal. One language today; a second one is a second object of this type. */
 export const catalogue = {
   ...boardWords, ...buyingWords, ...commandWords, ...drinksWords, ...editWords, ...eventWords, ...fryingWords, ...guestsWords,
-  ...hostWords, ...kitchenWords, ...menuWords, ...reportWords, ...rulesWords, ...safetyWords, ...sheetsWords, ...shelfWords, ...shellWords,
+  ...hostWords, ...kitchenWords, ...menuWords, ...recipeWords, ...reportWords, ...rulesWords, ...safetyWords, ...sheetsWords, ...shelfWords, ...shellWords,
   ...timelineWords, ...unitsWords,
 } as const;
