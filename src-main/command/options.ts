@@ -15,7 +15,7 @@ export interface Given {
 export function readOptions(args: readonly string[], kinds: Kinds): Given {
   const options = Object.fromEntries(Object.entries(kinds).map(([name, type]) => [name, { type }]));
   try {
-    const { values, positionals } = parseArgs({ args: [...args], options, allowPositionals: true });
+    const { values, positionals } = parseArgs({ args: joined(args, kinds), options, allowPositionals: true });
     return {
       files: positionals,
       text: (name) => {
@@ -27,6 +27,20 @@ export function readOptions(args: readonly string[], kinds: Kinds): Given {
   } catch (error) {
     throw new BadInput(tell('command.options', { what: (error instanceof Error ? error.message : String(error)).split(/\.\s|\n/)[0]?.replace(/\.$/, '') ?? '' }));
   }
+}
+
+/** `--adults -3` as `--adults=-3`: a value that begins with a dash is the option's own, so that its check can say what is wrong with it. */
+function joined(args: readonly string[], kinds: Kinds): string[] {
+  const out: string[] = [];
+  for (let at = 0; at < args.length; at += 1) {
+    const [arg = '', next] = [args[at], args[at + 1]];
+    const takesText = arg.startsWith('--') && kinds[arg.slice(2)] === 'string';
+    if (takesText && next !== undefined && /^-\d/.test(next)) {
+      out.push(`${arg}=${next}`);
+      at += 1;
+    } else out.push(arg);
+  }
+  return out;
 }
 
 /** Most people of one kind that an option takes. */

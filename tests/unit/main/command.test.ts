@@ -56,6 +56,7 @@ describe('what cannot be used ends with 2 and says why', () => {
     [['sheets', demo], 'Say with --out'],
     [['sheets', demo, '--out', 'x', '--paper', 'a3'], '--paper is a4 or letter, not "a3".'],
     [['sheets', demo, '--out', 'x', '--only', 'fry,menu'], 'There is no sheet "menu".'],
+    [['plan', demo, '--adults', '-3'], '--adults is a whole number from 0 to 20000, not "-3".'],
     [['compare', demo], 'Name two event files.'],
     [['open', 'gone.brimful'], 'gone.brimful is not there.'],
     [['convert', '2', 'cup'], 'Give an amount'],
