@@ -10,3 +10,7 @@ export { readRecipes } from './recipe-read';
 export type { ImportedRecipe, ImportedStep, ImportedYield, ImportProblem } from './recipe-types';
 export { readIngredientLine } from './line/read';
 export type { LineAmount, Measured, ReadLine } from './line/types';
+export { scaleImported, type ScaledLine, type ScaledRecipe } from './recipe-scale';
+export { scaleOwn, yieldOfOwn } from './recipe-own';
+export { factorFor, type FoundFactor, type WantedSize } from './recipe-factor';
+export { lineText, type FormatsOf } from './recipe-line-text';
