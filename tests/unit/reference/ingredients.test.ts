@@ -9,6 +9,8 @@ const dimension = (u: string) => (isUnit(u) ? dimensionOf(u) : 'no unit');
 const statuses = ['seen', 'seen (secondary)', 'derived', 'from memory', 'common practice, no source', 'definition'];
 /** Ids of the ingredients for which something is wrong. */
 const wrong = (test: (i: Ingredient) => boolean) => ingredients.filter(test).map((i) => i.id);
+const lacking = ({ f }: { readonly f: Readonly<Record<'low' | 'value' | 'high', number> & Record<'status' | 'source', string>> }) =>
+  [f.low, f.value, f.high].some((n) => !Number.isFinite(n)) || f.status === '' || f.source === '';
 const figuresOf = (i: Ingredient) => Object.values(i.figures);
 
 describe('the ingredient table', () => {
@@ -32,8 +34,6 @@ describe('the ingredient table', () => {
 
   it('writes low, typical and high, a status and a source into every figure of the file', () => {
     const rows = table.ingredients.flatMap((i) => i.figures.map((f) => ({ what: `${i.id}/${f.of}`, f })));
-    const lacking = ({ f }: { readonly f: Readonly<Record<'low' | 'value' | 'high', number> & Record<'status' | 'source', string>> }) =>
-      [f.low, f.value, f.high].some((n) => !Number.isFinite(n)) || f.status === '' || f.source === '';
     expect(rows.length).toBeGreaterThan(700);
     expect(rows.filter(lacking).map((r) => r.what)).toEqual([]);
     // The rule finds a row without: one in which the range or the source was left out.
