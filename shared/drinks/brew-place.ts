@@ -10,4 +10,6 @@ export interface BrewPlace {
   readonly burners: readonly BurnerState[];
   readonly pots: readonly Pot[];
   readonly calendar: Calendar;
+  /** People whose work is tea; at least one. Nobody starts, strains or fills two drinks at once. */
+  readonly hands: number;
 }

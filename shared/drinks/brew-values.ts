@@ -11,10 +11,24 @@ export interface BrewValues {
   readonly pourMinutes: number;
   readonly coolMinutes: number;
   readonly waitMinutes: number;
+  /** The first fill, before the first guest can want it; a later one, before the vessel runs dry; minutes. */
+  readonly fillLead: number;
+  readonly refillLead: number;
+  readonly tripMinutes: number;
+  readonly strainedC: number;
+  readonly vesselC: number;
+  readonly vesselCp: number;
+  readonly openCooling: number;
+  readonly coldC: number;
 }
 
 /** The values of an event: the household's own figures before the table's. */
-export const brewValues = (event: Event): BrewValues => ({
-  latent: settle(event, 'fry.hfg'), water: settle(event, 'water.cRho'), milk: settle(event, 'milk.cRho'), metal: settle(event, 'pot.cp'), boil: settle(event, 'boil.C'),
-  pourMinutes: Math.ceil(settle(event, 'brew.pourMinutes').value), coolMinutes: Math.ceil(settle(event, 'brew.coolMinutes').value), waitMinutes: settle(event, 'brew.waitMinutes').value,
-});
+export function brewValues(event: Event): BrewValues {
+  const value = (id: string): number => settle(event, id).value;
+  return {
+    latent: settle(event, 'fry.hfg'), water: settle(event, 'water.cRho'), milk: settle(event, 'milk.cRho'), metal: settle(event, 'pot.cp'), boil: settle(event, 'boil.C'),
+    pourMinutes: Math.ceil(value('brew.pourMinutes')), coolMinutes: Math.ceil(value('brew.coolMinutes')), waitMinutes: value('brew.waitMinutes'),
+    fillLead: Math.max(0, Math.round(value('brew.fillLead'))), refillLead: Math.max(0, Math.round(value('drinks.refillLead'))), tripMinutes: Math.max(1, Math.round(value('drinks.tripMinutes'))),
+    strainedC: value('brew.strainedC'), vesselC: value('brew.vesselC'), vesselCp: value('brew.vesselCp'), openCooling: value('cool.vesselOpen'), coldC: value('drink.coldC'),
+  };
+}

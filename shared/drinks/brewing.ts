@@ -1,9 +1,12 @@
 import type { Brewing, Event, Pot } from '../event';
 import type { BurnerState } from '../kitchen';
 import type { DishPlan } from '../menu';
-import { book, latestStart } from './calendar';
+import { book, bookHands, latestStart } from './calendar';
 import type { BrewPlace } from './brew-place';
 import { isBrewed, liquidsBeside, roundSize, type RoundSize } from './round-size';
+
+/** Minutes to fill a pot and set it on the heat (common practice, no source). */
+const startMinutes = 5;
 
 /** A round with its pot, burner and start. */
 export interface PlacedRound {
@@ -26,23 +29,31 @@ export function drinkBurners(event: Event, burners: readonly BurnerState[]): Bur
 
 /**
  * Places rounds so that up to `litres` are ready by `by`: as few rounds as the pots allow, each as late as pot and burner are free.
- * Fewer litres come back when there is not pot or burner enough in time. Books what it takes.
+ * Fewer litres come back when there is not pot or burner enough in time. `all`: nobody fills again after this. Books what it takes.
  */
-export function placeRounds(place: BrewPlace, dish: DishPlan, brewing: Brewing, litres: number, by: number): PlacedRound[] {
+export function placeRounds(place: BrewPlace, dish: DishPlan, brewing: Brewing, litres: number, by: number, all: boolean): PlacedRound[] {
   const rounds: PlacedRound[] = [];
   const beside = liquidsBeside(dish, brewing);
   let left = litres;
-  // A remainder of less than a tenth is not worth another pot: the next filling brings it.
-  while (left > 1e-6 && (rounds.length === 0 || left > litres / 10)) {
-    const best = bestRound(place, dish, brewing, beside, left, by);
+  // A remainder of less than a tenth is not worth another pot: the next filling brings it. When there is none, two rounds share.
+  const scrap = litres / 10;
+  const enough = all ? 1e-6 : scrap;
+  while (left > 1e-6 && (rounds.length === 0 || left > enough)) {
+    const most = bestRound(place, dish, brewing, beside, left, by);
+    const after = left - (most?.size.litres ?? left);
+    const best = all && after > 1e-6 && after < scrap ? bestRound(place, dish, brewing, beside, Math.round(left * 60) / 100, by) : most;
     if (best === null) break;
     rounds.push(best);
     book(place.calendar, `pot ${best.pot.id}`, best.startAt, best.pouredAt);
+    bookHands(place.calendar, place.hands, best.startAt, best.startAt + handsMinutes(best.size));
     if (best.burner !== null) book(place.calendar, `burner ${best.burner}`, best.startAt, best.startAt + best.size.burnerMinutes);
     left = Math.round((left - best.size.litres) * 1e6) / 1e6;
   }
   return rounds;
 }
+
+/** Minutes somebody is busy with the start of a round: all of it when nothing is heated. */
+const handsMinutes = (size: RoundSize): number => (size.burnerMinutes === 0 ? size.minutes : Math.min(startMinutes, size.minutes));
 
 /** Of all pots and burners: most litres first, then the shortest wait, then the smallest pot, then the better burner. */
 function bestRound(place: BrewPlace, dish: DishPlan, brewing: Brewing, beside: (litres: number) => number, litres: number, by: number): PlacedRound | null {
@@ -52,9 +63,8 @@ function bestRound(place: BrewPlace, dish: DishPlan, brewing: Brewing, beside: (
     for (const burner of isBrewed(brewing) ? place.burners : [null]) {
       const size = fitted(place, dish, brewing, beside, litres, pot, burner);
       if (size === null || (best !== null && size.litres < best.size.litres - 1e-6)) continue;
-      const startAt = latestStart(place.calendar, {
-        pot: `pot ${pot.id}`, burner: burner === null ? null : `burner ${burner.burner.id}`, burnerMinutes: size.burnerMinutes, minutes: size.minutes, by, wait,
-      });
+      const wish = { pot: `pot ${pot.id}`, burner: burner === null ? null : `burner ${burner.burner.id}`, burnerMinutes: size.burnerMinutes, minutes: size.minutes, by, wait, handsMinutes: handsMinutes(size) };
+      const startAt = latestStart(place.calendar, { ...wish, hands: place.hands }) ?? latestStart(place.calendar, { ...wish, hands: 0 });
       if (startAt === null) continue;
       const found: PlacedRound = { dish, pot, burner: burner?.burner.id ?? null, startAt, readyAt: startAt + size.minutes, pouredAt: by, size };
       if (best === null || size.litres > best.size.litres + 1e-6 || found.readyAt > best.readyAt) best = found;

@@ -8,8 +8,24 @@ export function book(calendar: Calendar, id: string, from: number, to: number): 
 
 /** Start of the latest booking that overlaps [from, to); null when the thing is free. */
 export function clash(calendar: Calendar, id: string, from: number, to: number): number | null {
-  const starts = (calendar.get(id) ?? []).filter((b) => b.from < to && from < b.to).map((b) => b.from);
-  return starts.length === 0 ? null : Math.max(...starts);
+  let latest: number | null = null;
+  for (const b of calendar.get(id) ?? []) if (b.from < to && from < b.to && (latest === null || b.from > latest)) latest = b.from;
+  return latest;
+}
+
+/** Whether one of so many pairs of hands is free in [from, to). */
+export function handsFree(calendar: Calendar, hands: number, from: number, to: number): boolean {
+  for (let i = 0; i < hands; i += 1) if (clash(calendar, `hands ${i}`, from, to) === null) return true;
+  return false;
+}
+
+/** Takes the first free pair of hands; nothing when none is free, somebody else must help then. */
+export function bookHands(calendar: Calendar, hands: number, from: number, to: number): void {
+  for (let i = 0; i < hands; i += 1) {
+    if (clash(calendar, `hands ${i}`, from, to) !== null) continue;
+    book(calendar, `hands ${i}`, from, to);
+    return;
+  }
 }
 
 /** A wish: a pot from start until the drink is poured, and a burner (or none) for the first minutes. */
@@ -24,9 +40,12 @@ export interface Wish {
   readonly by: number;
   /** Longest wait in the pot. */
   readonly wait: number;
+  /** Pairs of hands there are, and minutes from start that one of them is wanted; 0 hands when it does not matter. */
+  readonly hands: number;
+  readonly handsMinutes: number;
 }
 
-/** Latest whole start minute that leaves pot and burner free; null when the drink would wait too long. */
+/** Latest whole start minute that leaves pot, burner and hands free; null when the drink would wait too long. */
 export function latestStart(calendar: Calendar, w: Wish): number | null {
   let start = Math.floor(w.by - w.minutes);
   while (start + w.minutes >= w.by - w.wait) {
@@ -34,7 +53,11 @@ export function latestStart(calendar: Calendar, w: Wish): number | null {
     // The pot holds the drink until it is poured; one in use anywhere up to then is no use, whenever the start.
     if (pot !== null && pot >= start + w.minutes) return null;
     const burner = w.burner === null ? null : clash(calendar, w.burner, start, start + w.burnerMinutes);
-    if (pot === null && burner === null) return start;
+    if (pot === null && burner === null) {
+      if (w.hands === 0 || handsFree(calendar, w.hands, start, start + w.handsMinutes)) return start;
+      start -= 1;
+      continue;
+    }
     start = burner === null ? start - 1 : Math.min(start - 1, Math.floor(burner - w.burnerMinutes));
   }
   return null;

@@ -6,7 +6,9 @@ import type { BrewPlace } from './brew-place';
 import { brewValues } from './brew-values';
 import { drinkBurners } from './brewing';
 import { dispenserPlan } from './dispensers';
-import { drinkLine, nextFilling, type DrinkLine } from './drink-line';
+import { drinkLine, type DrinkLine } from './drink-line';
+import { firstWanted } from './first-wanted';
+import { nextFilling } from './next-filling';
 import { isBrewed } from './round-size';
 import { numberRounds } from './rounds';
 import { drinkTotal } from './totals';
@@ -14,14 +16,16 @@ import type { DrinksPlan } from './types';
 import { vesselsOf, type Vessel } from './vessels';
 
 /**
- * Brewing and serving of every drink: fillings forward in time, the drink that runs out first next, each brewed as late as pots and burners
- * allow. A filling starts with an empty vessel. What nobody can brew in time is unmet. Deterministic; never throws for a parsed event.
+ * Brewing and serving of every drink: fillings forward in time, the drink that is due first next, each brewed as late as pots and burners
+ * allow. The first stands ready before anybody can want it, a later one comes before the vessel is empty; what is left then is poured
+ * away, never topped up. What nobody can brew in time is unmet. Deterministic; never throws for a parsed event.
  */
 export function planDrinks(event: Event, menu: MenuPlan, kitchen: KitchenPlan): DrinksPlan {
-  const lines = linesOf(event, menu.dishes);
+  const values = brewValues(event);
+  const lines = linesOf(event, menu.dishes, values.fillLead);
   const serving = new Set(lines.flatMap((l) => l.vessels.flatMap((v) => (v.pot === null ? [] : [v.pot]))));
   const free = event.kitchen.pots.filter((p) => !serving.has(p.id));
-  const place: BrewPlace = { event, values: brewValues(event), burners: drinkBurners(event, kitchen.burners), pots: free.length > 0 ? free : event.kitchen.pots, calendar: new Map() };
+  const place: BrewPlace = { event, values, burners: drinkBurners(event, kitchen.burners), pots: free.length > 0 ? free : event.kitchen.pots, calendar: new Map(), hands: Math.max(1, event.people.filter((p) => p.roles.includes('tea')).length) };
   for (;;) {
     const next = lines.filter((l) => l.next !== null).reduce<DrinkLine | null>((first, l) => (first === null || (l.next ?? 0) < (first.next ?? 0) ? l : first), null);
     if (next === null) break;
@@ -35,14 +39,14 @@ export function planDrinks(event: Event, menu: MenuPlan, kitchen: KitchenPlan): 
   };
 }
 
-function linesOf(event: Event, dishes: readonly DishPlan[]): DrinkLine[] {
+function linesOf(event: Event, dishes: readonly DishPlan[], lead: number): DrinkLine[] {
   const taken = new Set<string>();
   return dishes.flatMap((dish) => {
     const brewing = dish.recipe.brewing;
     if (brewing === undefined || dish.firstServed === null) return [];
     const vessels: Vessel[] = vesselsOf(event, dish.id, taken);
     for (const v of vessels) if (v.pot !== null) taken.add(v.pot);
-    return [drinkLine(dish, brewing, vessels)];
+    return [drinkLine(dish, brewing, vessels, firstWanted(event, dish, dish.firstServed) - lead)];
   });
 }
 

@@ -1,6 +1,6 @@
-import type { Brewing, Event } from '../event';
-import { settle } from '../household';
+import type { Brewing } from '../event';
 import { cooled, mixed } from './rules';
+import type { BrewValues } from './brew-values';
 import type { Vessel } from './vessels';
 
 /** One filling being drunk: level and temperature at the start of each minute from `at`, until it is empty, too old or too cool. */
@@ -8,17 +8,26 @@ export interface Serving {
   readonly at: number;
   readonly litres: readonly number[];
   readonly celsius: readonly number[];
+  /** Litres taken in each minute. */
+  readonly drawn: readonly number[];
   /** First minute it serves no more. */
   readonly until: number;
   readonly served: number;
   readonly left: number;
 }
 
+/** What is poured into a vessel: when, how much, how warm it is then, and when its quality time is over. */
+export interface Poured {
+  readonly at: number;
+  readonly litres: number;
+  readonly celsius: number;
+  readonly oldAt: number;
+}
+
 /** Temperature just after a hot drink is poured into the rinsed vessel: the vessel takes its share of heat. */
-export function filledC(event: Event, brewing: Brewing, vessel: Vessel, litres: number, potC: number): number {
+export function filledC(values: BrewValues, brewing: Brewing, vessel: Vessel, litres: number, potC: number): number {
   if (!brewing.hot) return potC;
-  const c = settle(event, 'water.cRho').value;
-  return mixed(litres, potC, c, vessel.massKg * settle(event, 'brew.vesselCp').value, Math.min(potC, settle(event, 'brew.vesselC').value));
+  return mixed(litres, potC, values.water.value, vessel.massKg * values.vesselCp, Math.min(potC, values.vesselC));
 }
 
 /** Temperature a minute later. A part-full vessel cools faster, in proportion to 1 / fill share, down to the least share. */
@@ -33,19 +42,21 @@ export function nextC(vessel: Vessel, celsius: number, level: number): number {
  * Serves a filling minute by minute: `demand(t)` litres, until the last minute wanted. It ends when it is `oldAt` (quality time over),
  * when it would be served under the drink's limit, or when it is empty with more wanted.
  */
-export function serve(brewing: Brewing, vessel: Vessel, fill: { readonly at: number; readonly litres: number; readonly celsius: number; readonly oldAt: number }, demand: (minute: number) => number, last: number): Serving {
+export function serve(brewing: Brewing, vessel: Vessel, poured: Poured, demand: (minute: number) => number, last: number): Serving {
   const litres: number[] = [];
   const celsius: number[] = [];
-  let level = fill.litres;
-  let temperature = fill.celsius;
+  const taken: number[] = [];
+  let level = poured.litres;
+  let temperature = poured.celsius;
   let served = 0;
-  let t = fill.at;
-  for (; t <= last && t < fill.oldAt; t += 1) {
+  let t = poured.at;
+  for (; t <= last && t < poured.oldAt; t += 1) {
     const wanted = demand(t);
     if (wanted > 0 && (level <= 1e-9 || (brewing.serveAboveC !== null && temperature < brewing.serveAboveC))) break;
     litres.push(level);
     celsius.push(temperature);
     const drawn = Math.min(level, wanted);
+    taken.push(drawn);
     served += drawn;
     level -= drawn;
     if (level <= 1e-9) level = 0;
@@ -53,5 +64,27 @@ export function serve(brewing: Brewing, vessel: Vessel, fill: { readonly at: num
     // The cup that finds it empty is filled from the next filling in the same minute.
     if (drawn < wanted - 1e-9) break;
   }
-  return { at: fill.at, litres, celsius, until: t, served, left: level };
+  return { at: poured.at, litres, celsius, drawn: taken, until: t, served, left: level };
+}
+
+/**
+ * First minute a filling would be empty, too old or too cool, or the minute after `last` when it carries everybody. As `serve`, without
+ * keeping the minutes: sizes are found by trying.
+ */
+export function lastsUntil(brewing: Brewing, vessel: Vessel, poured: Poured, demand: (minute: number) => number, last: number): number {
+  let level = poured.litres;
+  let temperature = poured.celsius;
+  const limit = brewing.serveAboveC;
+  for (let t = poured.at; t <= last; t += 1) {
+    const wanted = demand(t);
+    if (t >= poured.oldAt || wanted > level + 1e-9 || (limit !== null && wanted > 0 && temperature < limit)) return t;
+    level -= wanted;
+    if (level <= 1e-9 && t < last) {
+      // Empty: good enough when nobody wants any more.
+      for (let later = t + 1; later <= last; later += 1) if (demand(later) > 0) return t + 1;
+      return last + 1;
+    }
+    if (limit !== null) temperature = nextC(vessel, temperature, level);
+  }
+  return last + 1;
 }

@@ -9,9 +9,6 @@ const startMinutes = 5;
 const strainMinutes = 5;
 /** A cold round up to this long is one job. */
 const shortRound = 12;
-/** Minutes for each trip to a dispenser (common practice, no source); finishing a round and filling may wait a little for free hands. */
-const tripMinutes = 3;
-const handsWait = 10;
 
 const nameOf = (menu: MenuPlan, dish: string): string => menu.dishes.find((d) => d.id === dish)?.name ?? dish;
 
@@ -30,18 +27,22 @@ function offHeatAt(menu: MenuPlan, r: BrewRound): number {
 
 /** Brewing: hands on at the start, the pot by itself on and then off its burner, hands on at the end. */
 export function brewJobs(menu: MenuPlan, drinks: DrinksPlan): Job[] {
+  const pouredAt = new Map(drinks.fills.map((f) => [f.round, f.at]));
   return drinks.rounds.flatMap((r: BrewRound) => {
     const length = r.readyAt - r.startAt;
     if (length <= 0) return [];
-    const begun = r.startAt + Math.min(startMinutes, length / 3);
-    const finish = r.readyAt - Math.min(strainMinutes, length / 3);
+    const third = Math.floor(length / 3);
+    const begun = r.startAt + Math.min(startMinutes, third);
+    const finish = r.readyAt - Math.min(strainMinutes, third);
+    // A round may be finished later than planned, but before it is poured.
+    const waits = Math.max(0, (pouredAt.get(r.number) ?? r.readyAt) - r.readyAt);
     const offHeat = offHeatAt(menu, r);
     const params = { round: r.number, drink: nameOf(menu, r.drink) };
     const id = `brew/${r.number}`;
     const part = (partId: string, name: Message, start: number, end: number, attention: number, after: readonly string[]): Job[] => {
       if (end <= start) return [];
       const burner = r.burner !== null && start < offHeat - 1e-9 ? [{ thing: `burner:${r.burner}`, count: 1 }] : [];
-      return [fixedJob({ id: partId, kind: 'brew', roles: ['tea'], about: { dish: r.drink, round: r.number }, name, start, end, attention, needs: [{ thing: `pot:${r.pot}`, count: 1 }, ...burner], after, slide: partId.endsWith('/finish') || r.burner === null ? handsWait : 0 })];
+      return [fixedJob({ id: partId, kind: 'brew', roles: ['tea'], about: { dish: r.drink, round: r.number }, name, start, end, attention, needs: [{ thing: `pot:${r.pot}`, count: 1 }, ...burner], after, slide: partId.endsWith('/finish') || partId === id && r.burner === null && length <= shortRound ? waits : 0 })];
     };
     if (r.burner === null && length <= shortRound) return part(id, { id: 'timeline.task.brewShort', params }, r.startAt, r.readyAt, handsOn, []);
     const turn = Math.min(finish, Math.max(begun, offHeat));
@@ -54,8 +55,8 @@ export function brewJobs(menu: MenuPlan, drinks: DrinksPlan): Job[] {
   });
 }
 
-/** Filling dispensers. */
-export function fillJobs(drinks: DrinksPlan): Job[] {
+/** Filling dispensers, each at the very minute of the drinks plan, a settled number of minutes for each trip. */
+export function fillJobs(drinks: DrinksPlan, tripMinutes: number): Job[] {
   const seen = new Map<string, number>();
   return drinks.fills.map((f: Fill) => {
     const nth = (seen.get(f.dispenser) ?? 0) + 1;
@@ -64,7 +65,7 @@ export function fillJobs(drinks: DrinksPlan): Job[] {
     return fixedJob({
       id: `fill/${f.dispenser}/${nth}`, kind: 'fill', roles: ['tea', 'runner'], about: { round: f.round },
       name: { id: 'timeline.task.fill', params: { dispenser, litres: f.litres, round: f.round } },
-      start: f.at, end: f.at + tripMinutes * Math.max(1, f.trips), attention: 1, needs: [], slide: handsWait, after: [`brew/${f.round}`, `brew/${f.round}/finish`],
+      start: f.at, end: f.at + tripMinutes * Math.max(1, f.trips), attention: 1, needs: [], after: [`brew/${f.round}`, `brew/${f.round}/finish`],
     });
   });
 }

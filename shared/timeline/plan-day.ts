@@ -3,6 +3,7 @@ import type { DrinksPlan } from '../drinks';
 import type { Event } from '../event';
 import type { FryingPlan } from '../frying';
 import type { GuestsPlan } from '../guests';
+import { settle } from '../household';
 import type { KitchenPlan } from '../kitchen';
 import type { DishPlan, MenuPlan } from '../menu';
 import { busyFigure } from './busy';
@@ -67,7 +68,7 @@ export function planDay(event: Event, inputs: DayInputs): TimelinePlan {
   const { guests, menu, buying, frying, drinks } = inputs;
   const resources = resourcesOf(event);
   const oil = event.kitchen.stations.flatMap((station) => oilOfStation(event, resources, frying, station));
-  const fixed = placeEach(resources, [...bowlJobs(menu, frying), ...brewJobs(menu, drinks), ...fillJobs(drinks)]);
+  const fixed = placeEach(resources, [...bowlJobs(menu, frying), ...brewJobs(menu, drinks), ...fillJobs(drinks, Math.max(1, Math.round(settle(event, 'drinks.tripMinutes').value)))]);
   const steps = placeBackward(resources, allStepJobs(inputs));
   const firstWork = (dishes: ReadonlySet<string>): number =>
     Math.min(Number.POSITIVE_INFINITY, ...steps.filter((p) => p.job.about.dish !== undefined && dishes.has(p.job.about.dish)).map((p) => p.start));

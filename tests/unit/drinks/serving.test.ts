@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { planKitchen } from '../../../shared/kitchen';
-import { book, clash, latestStart, type Calendar } from '../../../shared/drinks/calendar';
-import { nextC, serve } from '../../../shared/drinks/serving';
+import { book, bookHands, clash, handsFree, latestStart, type Calendar } from '../../../shared/drinks/calendar';
+import { lastsUntil, nextC, serve } from '../../../shared/drinks/serving';
 import { vesselsOf } from '../../../shared/drinks/vessels';
 import { drinkEvent, flask } from './drink-event';
 
@@ -12,13 +12,30 @@ describe('a calendar of pots and burners', () => {
   const busy: Calendar = new Map();
   book(busy, 'pot', 100, 120);
   book(busy, 'burner', 130, 150);
-  const wish = { pot: 'other', burner: 'burner', burnerMinutes: 10, minutes: 20, by: 160, wait: 60 };
+  const wish = { pot: 'other', burner: 'burner', burnerMinutes: 10, minutes: 20, by: 160, wait: 60, hands: 0, handsMinutes: 5 };
   it('names the latest clash', () => {
     expect(clash(busy, 'pot', 119, 125)).toBe(100);
     expect(clash(busy, 'pot', 120, 125)).toBeNull();
   });
   it('goes before a booking that is in the way', () => expect(latestStart(busy, wish)).toBe(120));
   it('starts as late as it can when all is free', () => expect(latestStart(new Map(), wish)).toBe(140));
+  it('waits for hands: started at another minute when somebody is busy with the start of another drink', () => {
+    const hands: Calendar = new Map();
+    bookHands(hands, 1, 138, 143);
+    expect(latestStart(hands, { ...wish, hands: 1 })).toBe(133);
+    expect(latestStart(hands, { ...wish, hands: 2 })).toBe(140);
+    expect(latestStart(hands, { ...wish, hands: 0 })).toBe(140);
+  });
+  it('gives each pair of hands one thing at a time, and none when all are taken', () => {
+    const hands: Calendar = new Map();
+    bookHands(hands, 2, 100, 110);
+    expect(handsFree(hands, 2, 105, 108)).toBe(true);
+    bookHands(hands, 2, 105, 115);
+    expect(handsFree(hands, 2, 105, 108)).toBe(false);
+    expect(handsFree(hands, 2, 110, 115)).toBe(true);
+    bookHands(hands, 2, 106, 107);
+    expect([...hands.values()].map((x) => x.length)).toEqual([1, 1]);
+  });
   it('gives up when the drink would wait too long', () => expect(latestStart(busy, { ...wish, wait: 10 })).toBeNull());
   it('wants its pot until the drink is poured', () => {
     const taken: Calendar = new Map([['other', [{ from: 150, to: 155 }]]]);
@@ -55,6 +72,21 @@ describe('a vessel', () => {
     expect(old.left).toBeCloseTo(2, 12);
     expect(serve(brewing, v, { ...fill, celsius: 64 }, () => 0.25, 900).served).toBe(0);
     expect(serve(brewing, v, fill, () => 0, 730).left).toBe(3);
+  });
+  it('takes out minute by minute what it serves', () => {
+    const s = serve(brewing, vesselWith({}), { at: 720, litres: 1, celsius: 85, oldAt: 1000 }, (t) => (t % 2 === 0 ? 0.3 : 0), 900);
+    expect(s.drawn.slice(0, 5).map((x) => Math.round(x * 10) / 10)).toEqual([0.3, 0, 0.3, 0, 0.3]);
+    expect(s.drawn.reduce((a, b) => a + b, 0)).toBeCloseTo(s.served, 12);
+  });
+  it('lasts until it is empty, old or too cool, or past the last minute', () => {
+    const v = vesselWith({});
+    const fill = { at: 720, litres: 3, celsius: 85, oldAt: 1000 };
+    expect(lastsUntil(brewing, v, fill, () => 0.25, 900)).toBe(732);
+    expect(lastsUntil(brewing, v, { ...fill, oldAt: 724 }, () => 0.25, 900)).toBe(724);
+    expect(lastsUntil(brewing, v, { ...fill, celsius: 64 }, () => 0.25, 900)).toBe(720);
+    expect(lastsUntil(brewing, v, fill, (t) => (t < 732 ? 0.25 : 0), 900)).toBe(901);
+    expect(lastsUntil(brewing, v, fill, (t) => (t < 732 || t === 890 ? 0.25 : 0), 900)).toBe(732);
+    expect(lastsUntil(brewing, v, fill, () => 0, 730)).toBe(731);
   });
 });
 

@@ -204,12 +204,12 @@ describe('a small day', () => {
     expect(plan.overloads.some((o) => o.message.id === 'timeline.overload.nobody' && o.lateMinutes > 0)).toBe(true);
   });
 
-  test('brewing: hands on, by itself on its burner until it has boiled, hands on; fills wait a little for free hands', () => {
+  test('brewing: hands on, by itself on its burner until it has boiled, hands on; fills stand at their very minute, each with somebody', () => {
     const { plan, faults } = planOf({ people: crew, dishes: [{ id: 'rice', at: 780, steps: [] }], rounds: [{ startAt: 660, readyAt: 700 }], fills: [{ at: 700, trips: 2 }, { at: 700, trips: 1 }] });
     expect(faults).toEqual([]);
     expect(plan.tasks.filter((t) => t.kind === 'brew').map((t) => [t.start, t.end, t.attention, t.who[0]])).toEqual([[660, 665, 0.8, 'cy'], [665, 680, 0, undefined], [680, 695, 0, undefined], [695, 700, 0.8, 'cy']]);
     expect(plan.tasks.filter((t) => t.kind === 'brew').map((t) => t.needs.map((n) => n.thing))).toEqual([['pot:p2', 'burner:b3'], ['pot:p2', 'burner:b3'], ['pot:p2'], ['pot:p2']]);
-    expect(plan.tasks.filter((t) => t.kind === 'fill').map((t) => [t.start, t.end, t.who[0]])).toEqual([[700, 706, 'cy'], [706, 709, 'cy']]);
+    expect(plan.tasks.filter((t) => t.kind === 'fill').map((t) => [t.start, t.end, t.who[0]])).toEqual([[700, 706, 'cy'], [700, 703, 'di']]);
   });
 
   test('the oil is put away after it has stood, though everybody has gone home', () => {
