@@ -16,7 +16,11 @@ const spaced = (text: string): string => text.replaceAll('\u00a0', ' ');
 
 const bothEnds = ({ low, high }: LineAmount, formats: Formats, write: (value: Big) => string): string => {
   const [from, to] = [write(low), high === undefined ? '' : write(high)];
-  return to === '' || to === from ? from : say(formats, 'recipe.line.range', { low: from, high: to });
+  if (to === '' || to === from) return from;
+  // "1 clove to 2 cloves" names its unit once.
+  const [start, end] = [/^(\S+) (\S+)$/.exec(from), /^(\S+) (\S+)$/.exec(to)];
+  const same = start !== null && end !== null && start[2]?.replace(/e?s$/, '') === end[2]?.replace(/e?s$/, '');
+  return say(formats, 'recipe.line.range', { low: same ? (start[1] ?? from) : from, high: to });
 };
 
 /** A count in kitchen fractions; above ten in whole numbers. */
@@ -41,6 +45,8 @@ function amountWords(line: ReadLine, system: 'metric' | 'us' | undefined, format
 
 /** A line as a cook reads it: "2.5 kg potatoes, peeled", "7 (400 g) cans chickpeas". Remarks about the old amount are left out. */
 export function lineText(line: ReadLine, formatsOf: FormatsOf, system?: 'metric' | 'us'): string {
+  // Nothing was scaled in a line whose amount says nothing exact ("a few sprigs"): it is told as it was written.
+  if (line.amount === undefined && line.rest !== undefined) return line.text.trim();
   const head = [amountWords(line, system, formatsOf), line.item].filter((part) => part !== '').join(' ');
   const taste = line.toTaste ? say(formatsOf('metric'), 'recipe.line.toTaste') : '';
   return [head, line.preparation ?? '', taste].filter((part) => part !== '').join(', ');

@@ -14,10 +14,12 @@ const mostLines = 200;
 const mostSteps = 200;
 const longestName = 120;
 
+const any = z.unknown().optional();
+
 /** What of schema.org Recipe is used. Every field may be missing, one or many; other fields are let be. Source: schema.org/Recipe. */
 const recipeShape = z.looseObject({
-  name: z.unknown(), headline: z.unknown(), description: z.unknown(), author: z.unknown(), url: z.unknown(), recipeYield: z.unknown(), yield: z.unknown(),
-  prepTime: z.unknown(), cookTime: z.unknown(), totalTime: z.unknown(), recipeInstructions: z.unknown(), instructions: z.unknown(),
+  name: any, headline: any, description: any, author: any, url: any, recipeYield: any, yield: any,
+  prepTime: any, cookTime: any, totalTime: any, recipeInstructions: any, instructions: any,
 });
 
 function readOne(raw: JsonGroup, tell: (message: Message) => void): ImportedRecipe {

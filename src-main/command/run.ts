@@ -4,13 +4,14 @@ import { compareCommand } from './compare';
 import { convertCommand } from './convert';
 import { openCommand } from './open';
 import { planCommand } from './plan';
+import { scaleCommand } from './scale';
 import { sheetsCommand } from './sheets';
 import { BadInput, exits, processTerminal } from './terminal';
 import type { Command, Terminal } from './terminal';
 import { tell } from './words';
 
 const commands: ReadonlyMap<string, Command> = new Map([
-  ['plan', planCommand], ['sheets', sheetsCommand], ['convert', convertCommand],
+  ['plan', planCommand], ['sheets', sheetsCommand], ['convert', convertCommand], ['scale', scaleCommand],
   ['check', checkCommand], ['compare', compareCommand], ['open', openCommand],
 ]);
 

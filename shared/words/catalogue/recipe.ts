@@ -33,6 +33,7 @@ Scales a recipe. RECIPE is a recipe, an event or a shelf of this program, or a p
   'command.scale.needs-file': 'Name the file with the recipe.',
   'command.scale.needs-size': 'Say how much is wanted: one of --portions, --yield and --factor.',
   'command.scale.units': (p: { given: string }) => `--units is us or metric, not "${p.given}".`,
+  'command.scale.empty': 'There is no recipe in this file.',
   'command.scale.which': (p: { names: string }) => `There are several recipes. Say with --recipe which one: ${p.names}.`,
   'command.scale.none': (p: { given: string; names: string }) => `There is no recipe "${p.given}". There is: ${p.names}.`,
   'command.scale.heading': (p: { name: string; factor: string }) => `${p.name}, ${p.factor} times`,
