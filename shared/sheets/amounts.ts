@@ -1,5 +1,6 @@
 import { amountOf, amountText, type Amount, type UnitId } from '../measure';
 import type { Formats } from '../words';
+import { foodName } from './food-name';
 import type { Names } from './names';
 
 /** An exact amount in the cook's units. */
@@ -8,12 +9,9 @@ export const amountWords = (f: Formats, amount: Amount): string => f.amount(amou
 /** A plain number with a unit of amounts, in the cook's units and kitchen-rounded. */
 export const quantity = (f: Formats, value: number, unit: UnitId): string => amountWords(f, amountOf(value, unit));
 
-/** A name inside a sentence: small first letter, unless the second is a capital too (an abbreviation). */
-export const midSentence = (name: string): string => (/^.\p{Lu}/u.test(name) ? name : name.charAt(0).toLowerCase() + name.slice(1));
-
-/** "2.4 kg chickpea flour". */
+/** "2.4 kg chickpea flour", "7 g fine salt". */
 export const lineWords = (f: Formats, names: Names, line: { readonly ingredient: string; readonly amount: Amount }): string =>
-  `${amountWords(f, line.amount)} ${midSentence(names.ingredient(line.ingredient))}`;
+  `${amountWords(f, line.amount)} ${foodName(names.ingredient(line.ingredient))}`;
 
 /** Ingredients with their amounts in one sentence, in the order given. */
 export const linesWords = (f: Formats, names: Names, lines: readonly { readonly ingredient: string; readonly amount: Amount }[]): string =>

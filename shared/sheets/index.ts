@@ -10,3 +10,5 @@ export { shiftDay } from './calendar';
 export { flaskFacts, type FlaskFacts } from './drinks/flask-facts';
 export { fryRows, type FryRow } from './fry/rows';
 export { sheetFace, sheetFontCss, sheetFontFiles } from './fonts';
+export { foodName } from './food-name';
+export { mustNotSlip } from './day/must-not-slip';

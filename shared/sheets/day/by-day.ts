@@ -1,15 +1,14 @@
 import { minutesPerDay } from '../../measure';
-import type { Task } from '../../timeline';
 import type { Formats } from '../../words';
 
-/** Jobs grouped by the day they start on, relative to the event's day, in order. */
-export function byDay(tasks: readonly Task[]): readonly { readonly day: number; readonly tasks: readonly Task[] }[] {
-  const days = new Map<number, Task[]>();
-  for (const task of tasks) {
-    const day = Math.floor(task.start / minutesPerDay);
-    days.set(day, [...(days.get(day) ?? []), task]);
+/** Jobs or rows grouped by the day they start on, relative to the event's day, in order. */
+export function byDay<Row extends { readonly start: number }>(rows: readonly Row[]): readonly { readonly day: number; readonly rows: readonly Row[] }[] {
+  const days = new Map<number, Row[]>();
+  for (const row of rows) {
+    const day = Math.floor(row.start / minutesPerDay);
+    days.set(day, [...(days.get(day) ?? []), row]);
   }
-  return [...days].sort(([a], [b]) => a - b).map(([day, own]) => ({ day, tasks: own }));
+  return [...days].sort(([a], [b]) => a - b).map(([day, own]) => ({ day, rows: own }));
 }
 
 /** A clock time without its day, for a table whose heading names the day. Minutes from the event's midnight. */

@@ -5,29 +5,30 @@ import { shiftDay } from '../calendar';
 import type { SheetContext, SheetDraft } from '../types';
 import { Allergies } from './allergies';
 import { byDay } from './by-day';
-import { TaskTable } from './task-row';
-import { cannotSlip } from './task-words';
+import { mustNotSlip } from './must-not-slip';
+import { dayRows } from './rows';
+import { DayTable } from './task-row';
 
-function Days({ tasks, showWho, context }: { readonly tasks: readonly Task[]; readonly showWho: boolean; readonly context: SheetContext }): ReactElement {
+function Days({ tasks, wall, context }: { readonly tasks: readonly Task[]; readonly wall: boolean; readonly context: SheetContext }): ReactElement {
   const { plan, formats: f } = context;
-  const days = byDay(tasks);
+  const days = byDay(dayRows(tasks, plan.frying, wall ? 'wall' : 'own'));
   return (
     <>
       {days.map((d) => (
         <section key={d.day}>
           {days.length > 1 && <h2>{f.date(shiftDay(plan.event.day, d.day))}</h2>}
-          <TaskTable tasks={d.tasks} showWho={showWho} context={context} />
+          <DayTable rows={d.rows} wall={wall} context={context} />
         </section>
       ))}
       <div className="cautions">
-        {tasks.some(cannotSlip) && <p className="small">{say(f, 'sheets.day.keyNoSlip')}</p>}
+        {tasks.some(mustNotSlip) && <p className="small">{say(f, 'sheets.day.keyNoSlip')}</p>}
         <p className="small">{say(f, 'sheets.guidance')}</p>
       </div>
     </>
   );
 }
 
-/** The day plan: all jobs by time. Not made when there is no job. */
+/** The day plan: all jobs by time, what has a sheet of its own in short. Not made when there is no job. */
 export function dayDrafts(context: SheetContext): readonly SheetDraft[] {
   const { plan, formats: f } = context;
   if (plan.day.tasks.length === 0) return [];
@@ -36,7 +37,7 @@ export function dayDrafts(context: SheetContext): readonly SheetDraft[] {
       {plan.day.overloads.length > 0 && (
         <p className="strong">{say(f, 'sheets.day.overloads', { n: plan.day.overloads.length })}</p>
       )}
-      <Days tasks={plan.day.tasks} showWho context={context} />
+      <Days tasks={plan.day.tasks} wall context={context} />
       <Allergies context={context} />
     </>
   );
@@ -55,7 +56,7 @@ export function helperDrafts(context: SheetContext): readonly SheetDraft[] {
       ...(busy === undefined ? [] : [say(f, 'sheets.helper.busy', { minutes: busy.minutes.value })]),
       ...(person.liftKg === undefined ? [] : [say(f, 'sheets.helper.lift', { kg: f.amount({ amount: String(person.liftKg), unit: 'kg' }) })]),
     ].join('; ');
-    const draft: SheetDraft = { kind: 'helpers', id: `helper-${person.id}`, title: say(f, 'sheets.helper', { name: person.name }), note, content: <Days tasks={tasks} showWho={false} context={context} /> };
+    const draft: SheetDraft = { kind: 'helpers', id: `helper-${person.id}`, title: say(f, 'sheets.helper', { name: person.name }), note, content: <Days tasks={tasks} wall={false} context={context} /> };
     return [draft];
   });
 }

@@ -1,59 +1,67 @@
 import type { ReactElement } from 'react';
-import type { Task } from '../../timeline';
 import { say, sayMessage } from '../../words';
 import { TickBox } from '../paper/marks';
 import type { SheetContext } from '../types';
 import { clockInDay } from './by-day';
-import { cannotSlip, whoWords, withWords } from './task-words';
+import { mustNotSlip } from './must-not-slip';
+import { rowWords } from './row-words';
+import type { DayRow } from './rows';
+import { allWho, withWords } from './task-words';
 
 interface Props {
-  readonly task: Task;
-  /** Names who does it; off on a helper's own page. */
-  readonly showWho: boolean;
+  readonly row: DayRow;
+  /** The plan on the wall names who does it; a helper's own page has larger type instead. */
+  readonly wall: boolean;
   readonly hour: boolean;
   readonly context: SheetContext;
 }
 
-/** One job: when, until when, what, who, with what. A bar at the left edge marks what must not slip. */
-export function TaskRow({ task, showWho, hour, context }: Props): ReactElement {
-  const { plan, formats: f } = context;
-  const late = plan.day.overloads.find((o) => o.task === task.id);
+/** Why jobs of a row do not fit as planned. */
+function Late({ row, context: { plan, formats: f } }: Pick<Props, 'row' | 'context'>): ReactElement {
+  const late = plan.day.overloads.filter((o) => row.tasks.some((t) => t.id === o.task));
+  return <>{late.map((o) => <p key={o.task} className="small strong">{o.lateMinutes > 0 && `${say(f, 'sheets.day.late', { minutes: o.lateMinutes })}. `}{sayMessage(f, o.message)}</p>)}</>;
+}
+
+/** One row: when, until when, what, who, with what. A bar at the left edge marks what must not slip. */
+export function DayRowView({ row, wall, hour, context }: Props): ReactElement {
+  const { formats: f } = context;
+  const { title, lines } = rowWords(row, wall, context);
+  const things = row.kind === 'job' ? withWords(row.tasks, context) : '';
   return (
-    <tr className={`${cannotSlip(task) ? 'bar' : 'space'}${hour ? ' hour' : ''}`}>
-      <td className="tickcell"><TickBox small={showWho} /></td>
-      <td className="mid strong nowrap">{clockInDay(f, task.start)}</td>
-      <td className="nowrap">{clockInDay(f, task.end)}</td>
+    <tr className={`${row.tasks.some(mustNotSlip) ? 'bar' : ''}${hour ? ' hour' : ''}`}>
+      <td className="tickcell"><TickBox small={wall} /></td>
+      <td className="mid strong nowrap">{clockInDay(f, row.start)}</td>
+      <td className="nowrap">{clockInDay(f, row.end)}</td>
       <td>
-        {showWho ? sayMessage(f, task.name) : <strong>{sayMessage(f, task.name)}</strong>}
-        {task.note !== undefined && <><br /><span className="small">{sayMessage(f, task.note)}</span></>}
-        {late !== undefined && <><br /><span className="small strong">{late.lateMinutes > 0 && `${say(f, 'sheets.day.late', { minutes: late.lateMinutes })}. `}{sayMessage(f, late.message)}</span></>}
+        {wall ? title : <strong>{title}</strong>}
+        {wall && things !== '' && <span className="grey"> ({things})</span>}
+        {lines.map((line) => <p key={line} className="small">{line}</p>)}
+        <Late row={row} context={context} />
       </td>
-      {showWho && <td>{whoWords(task, context)}</td>}
-      <td className="small">{withWords(task, context)}</td>
+      {wall ? <td>{allWho(row.tasks, context)}</td> : <td className="small">{things}</td>}
     </tr>
   );
 }
 
-const hour = (task: Task | undefined): number => Math.floor((task?.start ?? 0) / 60);
+const hourOf = (row: DayRow | undefined): number => Math.floor((row?.start ?? 0) / 60);
 
-/** A table of jobs in order of time; the first job of each clock hour has a heavier line above. */
-export function TaskTable({ tasks, showWho, context }: { readonly tasks: readonly Task[]; readonly showWho: boolean; readonly context: SheetContext }): ReactElement {
+/** A table of rows in order of time; the first row of each clock hour has a heavier line above. */
+export function DayTable({ rows, wall, context }: { readonly rows: readonly DayRow[]; readonly wall: boolean; readonly context: SheetContext }): ReactElement {
   const { formats: f, plan } = context;
   const clock = plan.event.preferences.clock === '12' ? ' clock12' : '';
   return (
-    <table className={`tasks${showWho ? ' close' : ''}${clock}`}>
+    <table className={`tasks${wall ? ' close' : ''}${clock}`}>
       <thead>
         <tr>
           <th scope="col" className="t0">{say(f, 'sheets.tick')}</th>
           <th scope="col" className="t1">{say(f, 'sheets.day.time')}</th>
           <th scope="col" className="t2">{say(f, 'sheets.day.until')}</th>
           <th scope="col">{say(f, 'sheets.day.what')}</th>
-          {showWho && <th scope="col" className="t3">{say(f, 'sheets.day.who')}</th>}
-          <th scope="col" className="t4">{say(f, 'sheets.day.with')}</th>
+          {wall ? <th scope="col" className="t3">{say(f, 'sheets.day.who')}</th> : <th scope="col" className="t4">{say(f, 'sheets.day.with')}</th>}
         </tr>
       </thead>
       <tbody>
-        {tasks.map((task, at) => <TaskRow key={task.id} task={task} showWho={showWho} hour={at > 0 && hour(tasks[at - 1]) !== hour(task)} context={context} />)}
+        {rows.map((row, at) => <DayRowView key={row.key} row={row} wall={wall} hour={at > 0 && hourOf(rows[at - 1]) !== hourOf(row)} context={context} />)}
       </tbody>
     </table>
   );

@@ -67,6 +67,7 @@ export function fryDrafts(context: SheetContext): readonly SheetDraft[] {
     const title = say(context.formats, 'sheets.titled', { title: say(context.formats, 'sheets.kind.fry'), of: context.names.thing(id) });
     const content = (
       <>
+        <p className="strong short">{say(context.formats, 'sheets.fry.short')}</p>
         {station.pans.map((pan) => (
           <OilBox key={pan} pan={pan} loads={loads.filter((l) => l.pan === pan && station.dishes.includes(l.dish))} targetC={targetOf(context, station.dishes)} named={station.pans.length > 1} context={context} />
         ))}

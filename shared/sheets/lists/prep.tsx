@@ -7,6 +7,7 @@ import { amountWords, linesWords } from '../amounts';
 import { shiftDay } from '../calendar';
 import { byDay, clockInDay } from '../day/by-day';
 import { whoWords } from '../day/task-words';
+import { foodTitle } from '../food-name';
 import { TickBox } from '../paper/marks';
 import type { SheetContext, SheetDraft } from '../types';
 
@@ -58,7 +59,7 @@ function Jobs({ tasks, context }: { readonly tasks: readonly Task[]; readonly co
 
 function lineText(line: ScaledLine, { formats: f, names }: SheetContext): string {
   const extras = [...(line.preparation === undefined ? [] : [line.preparation]), ...(line.toTaste ? [say(f, 'sheets.prep.toTaste')] : [])];
-  return [names.ingredient(line.ingredient), ...extras].join(', ');
+  return [foodTitle(names.ingredient(line.ingredient)), ...extras].join(', ');
 }
 
 function Amounts({ dish, context }: { readonly dish: DishPlan; readonly context: SheetContext }): ReactElement {
@@ -91,7 +92,7 @@ export function prepDrafts(context: SheetContext): readonly SheetDraft[] {
       {byDay(ahead).map((d) => (
         <section key={d.day}>
           <h2>{f.date(shiftDay(plan.event.day, d.day))}</h2>
-          <Jobs tasks={d.tasks} context={context} />
+          <Jobs tasks={d.rows} context={context} />
         </section>
       ))}
       <h2>{say(f, 'sheets.prep.weigh')}</h2>

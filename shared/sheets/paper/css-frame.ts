@@ -19,6 +19,7 @@ export const frameCss = `
 .sheet .small { font-size: 11pt; }
 .sheet .cautions { margin-top: 4mm; break-inside: avoid; font-size: 14pt; }
 .sheet .cautions p + p { margin-top: 1mm; }
+.sheet .short { border: 0.75pt solid #000; padding: 1.5mm 3mm; margin-bottom: 3mm; break-inside: avoid; }
 .sheet .block { break-inside: avoid; }
 .sheet .tick { width: 8mm; height: 8mm; display: block; }
 .sheet .tick-small { width: 5mm; height: 5mm; }

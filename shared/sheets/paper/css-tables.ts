@@ -17,8 +17,8 @@ export const tableCss = `
 .sheet .strong { font-weight: 700; }
 .sheet tr.tall > td { height: 14mm; padding-top: 0; padding-bottom: 0; }
 .sheet tr.hour > td { border-top: 1.5pt solid #000; }
-.sheet tr.bar > td:first-child { border-left: 1.5mm solid #000; padding-left: 2mm; }
-.sheet tr.space > td:first-child { padding-left: 3.5mm; }
+.sheet .tasks .t0, .sheet .tasks .tickcell { padding-left: 3mm; position: relative; }
+.sheet tr.bar > td:first-child::before { content: ''; position: absolute; left: 0; top: 0; bottom: 0; border-left: 1.5mm solid #000; }
 .sheet .bowl td { border-bottom: 0.75pt solid #000; padding: 1.5mm 0; }
 .sheet .line { display: flex; align-items: center; gap: 3mm; }
 .sheet .line > .tick { flex: none; }
@@ -42,7 +42,8 @@ export const tableCss = `
 .sheet .tasks .t4 { width: 38mm; }
 .sheet .tasks.close td { font-size: 11pt; padding-top: 0.5mm; padding-bottom: 0.5mm; }
 .sheet .tasks.close td.mid { font-size: 14pt; }
-.sheet .tasks.close .t0 { width: 11mm; }
+.sheet .tasks.close .t0 { width: 13mm; }
+.sheet .tasks.close p { line-height: 1.2; }
 .sheet .tasks.close .t1, .sheet .tasks.close .t2 { width: 19mm; }
 .sheet .tasks.clock12 .t1 { width: 37mm; }
 .sheet .tasks.clock12 .t2 { width: 26mm; }

@@ -51,6 +51,7 @@ export const sheetsPaperWords = {
     `After batch ${f.number(p.after)}: top up ${p.litres}, wait for ${f.degrees(p.targetC)}`,
   'sheets.fry.unmet': (p: { from: number; to: number; pieces: number }, f: Formats) =>
     `From ${f.clock(p.from)} to ${f.clock(p.to)} this plan leaves ${pieces(p.pieces, f)} unserved.`,
+  'sheets.fry.short': 'Never leave hot oil. Fire: lid on, heat off, everybody out, call the fire service.',
   'sheets.fry.caution1': 'Somebody stays with hot oil the whole time. Handles turned in, children and sleeves away, no water near it.',
   'sheets.fry.caution2': 'If it smokes, heat off. If it burns: lid on, heat off, everybody out, call the fire service; never water, never move the pan.',
   'sheets.fry.caution3': 'Leave the oil where it stands until it is cold.',
@@ -114,6 +115,20 @@ export const sheetsPaperWords = {
   'sheets.day.byItself': 'by itself',
   'sheets.day.nobody': 'nobody free',
   'sheets.day.keyNoSlip': 'A bar at the left edge marks jobs that must not slip.',
+  'sheets.day.runs': (p: { to: number }, f: Formats) => `then runs by itself until ${f.clock(p.to)}`,
+  'sheets.day.runsFrom': (p: { from: number; to: number }, f: Formats) => `runs by itself from ${f.clock(p.from)} to ${f.clock(p.to)}`,
+  'sheets.day.looksIn': (p: { runs: string; who: string }) => `${p.runs}, ${p.who} looks in`,
+  'sheets.day.strain': 'finish and strain',
+  'sheets.day.part': (p: { at: number; what: string }, f: Formats) => `${f.clock(p.at)} ${p.what}`,
+  'sheets.day.partBy': (p: { at: number; what: string; who: string }, f: Formats) => `${f.clock(p.at)} ${p.what}: ${p.who}`,
+  'sheets.day.batches': (p: { n: number; from: number; to: number }, f: Formats) =>
+    p.n === 1 ? `batch ${f.number(p.from)}` : p.to - p.from + 1 === p.n ? `batches ${f.number(p.from)} to ${f.number(p.to)}` : `${f.number(p.n)} batches, numbers ${f.number(p.from)} to ${f.number(p.to)}`,
+  'sheets.day.stretch': (p: { station: string; batches: string }) => `${p.station}: ${p.batches}`,
+  'sheets.day.seeFry': 'each at its minute, see the fry sheet',
+  'sheets.day.bowls': (p: { n: number; from: number; to: number; at: string; who: string }, f: Formats) =>
+    `${p.n === 1 ? `bowl ${f.number(p.from)}` : `bowls ${f.number(p.from)} to ${f.number(p.to)}`} at ${p.at}: ${p.who}`,
+  'sheets.day.batchAt': (p: { at: number; batch: number }, f: Formats) => `batch ${f.number(p.batch)} at ${f.clock(p.at)}`,
+  'sheets.day.serveAt': (p: { at: number; who: string }, f: Formats) => `${f.clock(p.at)} ${p.who}`,
   'sheets.day.late': (p: { minutes: number }, f: Formats) => `${f.duration(p.minutes)} late as planned`,
   'sheets.day.overloads': (p: { n: number }, f: Formats) => f.plural(p.n, 'One job does not fit as planned; its row says why.', `${f.number(p.n)} jobs do not fit as planned; their rows say why.`),
   'sheets.day.share': (p: { share: number }, f: Formats) => `${f.percent(p.share)} of the attention`,

@@ -1,0 +1,77 @@
+import type { Task } from '../../timeline';
+import { say, sayMessage } from '../../words';
+import { midSentence } from '../food-name';
+import type { SheetContext } from '../types';
+import type { DayRow } from './rows';
+import { allWho, whoWords } from './task-words';
+
+/** What a row says: its name, and shorter lines below. */
+export interface RowWords {
+  readonly title: string;
+  readonly lines: readonly string[];
+}
+
+/** The part that runs by itself after a step, and who looks in on it. */
+function byItselfWords(task: Task, before: Task, context: SheetContext): string {
+  const { formats: f } = context;
+  const span = { from: task.start, to: task.end };
+  const runs = task.start > before.end ? say(f, 'sheets.day.runsFrom', span) : say(f, 'sheets.day.runs', span);
+  return task.who.length > 0 ? say(f, 'sheets.day.looksIn', { runs, who: whoWords(task, context) }) : runs;
+}
+
+/** One later part of a round: strain, fill; named with its person where the row has several. */
+function partWords(task: Task, several: boolean, context: SheetContext): string {
+  const { formats: f } = context;
+  const part = { at: task.start, what: task.kind === 'fill' ? midSentence(sayMessage(f, task.name)) : say(f, 'sheets.day.strain') };
+  return several ? say(f, 'sheets.day.partBy', { ...part, who: whoWords(task, context) }) : say(f, 'sheets.day.part', part);
+}
+
+function roundWords({ tasks }: DayRow, context: SheetContext): RowWords {
+  const { plan, formats: f } = context;
+  const hands = tasks.filter((t) => t.attention > 0 || t.who.length > 0);
+  const [first = tasks[0], ...later] = hands;
+  if (first === undefined) return { title: '', lines: [] };
+  const round = plan.drinks.rounds.find((r) => r.number === first.round);
+  const boils = round !== undefined && round.heatMinutes.value > 0 && round.startAt === first.start ? [say(f, 'sheets.drinks.boils', { at: round.boilAt })] : [];
+  const several = new Set(hands.map((t) => whoWords(t, context))).size > 1;
+  const parts = [...boils, ...later.map((t) => partWords(t, several, context))];
+  return { title: sayMessage(f, first.name), lines: parts.length > 0 ? [parts.join('; ')] : [] };
+}
+
+/** Batches by number: "batches 1 to 6", or their count where the other pan's numbers lie between. */
+function numberWords(numbers: readonly number[], context: SheetContext): string {
+  const [from = 0] = numbers;
+  const to = numbers.at(-1) ?? from;
+  return say(context.formats, 'sheets.day.batches', { n: numbers.length, from, to });
+}
+
+function stretchWords({ tasks }: DayRow, told: 'where' | 'each', context: SheetContext): RowWords {
+  const { plan, formats: f, names } = context;
+  const fry = tasks.filter((t) => t.kind === 'fry');
+  const bowls = tasks.filter((t) => t.kind === 'bowl');
+  const station = plan.frying.batches.find((b) => b.number === fry[0]?.batch)?.station ?? '';
+  const title = say(f, 'sheets.day.stretch', { station: names.thing(station), batches: numberWords(fry.map((t) => t.batch ?? 0), context) });
+  if (told === 'each') return { title, lines: [fry.map((t) => say(f, 'sheets.day.batchAt', { at: t.start, batch: t.batch ?? 0 })).join(', ')] };
+  const mixed = bowls.length === 0 ? [] : [say(f, 'sheets.day.bowls', { n: bowls.length, from: bowls[0]?.bowl ?? 0, to: bowls.at(-1)?.bowl ?? 0, at: bowls.map((t) => f.clock(t.start)).join(', '), who: allWho(bowls, context) })];
+  return { title, lines: [say(f, 'sheets.day.seeFry'), ...mixed] };
+}
+
+function serveWords({ tasks: [first, ...rest] }: DayRow, context: SheetContext): RowWords {
+  const { formats: f } = context;
+  if (first === undefined) return { title: '', lines: [] };
+  const all = [first, ...rest];
+  return { title: sayMessage(f, first.name), lines: rest.length === 0 ? [] : [all.map((t) => say(f, 'sheets.day.serveAt', { at: t.start, who: whoWords(t, context) })).join(', ')] };
+}
+
+function jobWords({ tasks: [first, ...rest] }: DayRow, context: SheetContext): RowWords {
+  if (first === undefined) return { title: '', lines: [] };
+  const note = first.note === undefined ? [] : [sayMessage(context.formats, first.note)];
+  return { title: sayMessage(context.formats, first.name), lines: [...note, ...rest.map((t) => byItselfWords(t, first, context))] };
+}
+
+/** The words of a row. On the wall a fry stretch names its bowls and points to the fry sheet; on a helper's own page it lists every batch. */
+export function rowWords(row: DayRow, wall: boolean, context: SheetContext): RowWords {
+  if (row.kind === 'round') return roundWords(row, context);
+  if (row.kind === 'stretch') return stretchWords(row, wall ? 'where' : 'each', context);
+  return row.kind === 'serve' ? serveWords(row, context) : jobWords(row, context);
+}
