@@ -1,3 +1,4 @@
+import { highest } from '../measure';
 import { peopleIn } from './headcount';
 import { adultBands, childBands, type Counts } from '../event';
 import { addCrowd, addFamily, emptyCrowd, familySizes, type Crowd } from './crowd';
@@ -48,7 +49,7 @@ export function drawsOf(counts: Counts, turnout: Turnout, block: number, slices:
 
 /** Most people (blocks) the draws can bring. */
 export const mostOf = (draws: Draws): number =>
-  draws.kind === 'families' ? sum(draws.sizes) : Math.max(0, ...draws.scenarios);
+  draws.kind === 'families' ? sum(draws.sizes) : highest(draws.scenarios, 0);
 
 const sum = (xs: readonly number[]): number => xs.reduce((a, b) => a + b, 0);
 
@@ -64,7 +65,7 @@ export function addWave(crowd: Crowd, draws: Draws, present: number): void {
 
 /** The crowd of equally likely numbers of people in pairs, each pair there with chance `q`. Numbers rise, so one crowd grows through all of them. */
 function mixture(numbers: readonly number[], q: number): Crowd {
-  const most = Math.max(0, ...numbers);
+  const most = highest(numbers, 0);
   const mixed = emptyCrowd(most);
   const pairs = emptyCrowd(most);
   mixed.chance[0] = 0;

@@ -8,3 +8,4 @@ export * from './density';
 export * from './kitchen';
 export * from './parse';
 export * from './money';
+export * from './extremes';

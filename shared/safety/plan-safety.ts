@@ -31,7 +31,7 @@ export function planSafety(event: Event, plans: SafetyInput): SafetyPlan {
       continue;
     }
     const verdict = rule.judge(subject);
-    findings.push(...verdict.hits.map((hit) => findingOf(rule, hit)));
+    for (const hit of verdict.hits) findings.push(findingOf(rule, hit));
     if (verdict.needs !== undefined) notChecked.push({ rule: id, needs: verdict.needs, notYet: false });
     else if (verdict.hits.length === 0) inOrder.push(id);
   }

@@ -22,7 +22,7 @@ export const bowlJobs = (menu: MenuPlan, frying: FryingPlan): Job[] => frying.bo
 /** Minute at which the pot leaves the burner: after the boil and what the recipe keeps it boiling. Steeping and cooling need no burner. */
 function offHeatAt(menu: MenuPlan, r: BrewRound): number {
   const brewing = menu.dishes.find((d) => d.id === r.drink)?.recipe.brewing;
-  return r.burner === null ? r.startAt : Math.min(r.readyAt, r.boilAt + Math.ceil(brewing?.boilMinutes ?? 0));
+  return r.burner === null ? r.startAt : Math.min(r.readyAt, Math.ceil(r.boilAt + (brewing?.boilMinutes ?? 0)));
 }
 
 /** Brewing: hands on at the start, the pot by itself on and then off its burner, hands on at the end. */

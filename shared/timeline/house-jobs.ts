@@ -1,7 +1,7 @@
 import type { BuyingPlan } from '../buying';
 import type { Event } from '../event';
 import type { FryingPlan } from '../frying';
-import { minutesPerDay } from '../measure';
+import { minutesPerDay, highest, lowest } from '../measure';
 import type { MenuPlan } from '../menu';
 import type { Message } from '../words';
 import type { Job } from './job';
@@ -68,7 +68,7 @@ export function setUpJobs(event: Event, frying: FryingPlan, drinks: boolean): Jo
   const stations = event.kitchen.stations.flatMap((s) => {
     const hot = frying.sessions.filter((x) => x.station === s.id).map((x) => x.heatOnAt);
     if (hot.length === 0) return [];
-    const to = Math.min(...hot);
+    const to = lowest(hot);
     return [jobOf({ ...base, id: `set-up/station/${s.id}`, name: { id: 'timeline.task.setUpStation', params: { station: s.name } }, minutes: takes.station, roles: ['fryer', 'runner'], from: to - 240, to, about: { station: s.id } })];
   });
   const to = event.opensAt;
@@ -110,7 +110,7 @@ export function afterJobs(event: Event, menu: MenuPlan, people: number): Job[] {
 export function oilAwayJobs(event: Event, frying: FryingPlan): Job[] {
   const pans = [...new Set(frying.sessions.map((s) => s.pan))];
   return pans.map((pan) => {
-    const off = Math.max(...frying.sessions.filter((s) => s.pan === pan).map((s) => s.heatOffAt));
+    const off = highest(frying.sessions.filter((s) => s.pan === pan).map((s) => s.heatOffAt));
     const from = Math.ceil(off + event.kitchen.oilRestHours * 60);
     const name = event.kitchen.pans.find((p) => p.id === pan)?.name ?? pan;
     return jobOf({ id: `oil-away/${pan}`, kind: 'oilAway', name: { id: 'timeline.task.oilAway', params: { pan: name } }, minutes: takes.oil, roles: ['fryer', 'cook'], from, to: from + minutesPerDay, towards: 'early', anyTime: true });

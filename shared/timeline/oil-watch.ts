@@ -1,3 +1,4 @@
+import { lowest } from '../measure';
 import type { Event, Station } from '../event';
 import type { Batch, FryingPlan, OilSession } from '../frying';
 import { fixedJob, type Job, type Need, type Placed } from './job';
@@ -49,7 +50,7 @@ function nextWatch(resources: Resources, batches: readonly Batch[], from: number
     }
   }
   const later = resources.helpers.map((h) => h.busy.conflict(from, from + 1e-3, 1)?.to ?? from + shortestWatch).filter((t) => t > from && t < to);
-  return { from, to: Math.min(to, ...later), helper: null };
+  return { from, to: lowest(later, to), helper: null };
 }
 
 function watchesOf(resources: Resources, sessions: readonly OilSession[], batches: readonly Batch[]): Watch[] {

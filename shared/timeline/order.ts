@@ -1,3 +1,4 @@
+import { lowest } from '../measure';
 import { lengthOf, type Job, type Placed } from './job';
 import { place, rangeOf, takeBack } from './place';
 import type { Resources } from './resources';
@@ -46,7 +47,7 @@ function placeInOrder(resources: Resources, jobs: readonly Job[], rank: Rank): P
     const job = ready ?? queue.find((j) => open.has(j.id));
     if (job === undefined) break;
     open.delete(job.id);
-    const before = Math.min(Number.POSITIVE_INFINITY, ...(waiting.get(job.id) ?? []).map((next) => starts.get(next.id) ?? Number.POSITIVE_INFINITY));
+    const before = lowest((waiting.get(job.id) ?? []).map((next) => starts.get(next.id) ?? Number.POSITIVE_INFINITY));
     const done = place(resources, job, rangeOf(job, before, Number.NEGATIVE_INFINITY));
     starts.set(job.id, done.start);
     placed.push(done);

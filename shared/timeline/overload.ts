@@ -1,3 +1,4 @@
+import { highest, lowest } from '../measure';
 import { lengthOf, type Placed } from './job';
 import { claimsOf, kitchenHas, profilesOf, type Resources } from './resources';
 import { earliestStart } from './search';
@@ -10,13 +11,16 @@ const lookAhead = 720;
 /** The task a job begins with. */
 const taskOf = (p: Placed): string => p.job.stretches[0]?.id ?? p.job.id;
 
+/** All tasks of some jobs that need somebody. */
+const tasksOf = (placed: readonly Placed[]): string[] => placed.flatMap((p) => p.job.stretches.filter((s) => s.attention > 0).map((s) => s.id));
+
 const needsSomebody = (p: Placed): boolean => p.job.stretches.some((s) => s.attention > 0);
 
 /** Minutes until it could be done by somebody with all it needs; 0 when that is not within twelve hours. */
 function lateMinutes(resources: Resources, p: Placed): number {
   if (!p.job.stretches.every((s) => s.needs.every((n) => kitchenHas(resources, n)))) return 0;
   const starts = resources.helpers.flatMap((h) => earliestStart(claimsOf(resources, p.job, h, true), p.start, p.start + lookAhead) ?? []);
-  return starts.length === 0 ? 0 : Math.ceil(Math.min(...starts) - p.start);
+  return starts.length === 0 ? 0 : Math.ceil(lowest(starts) - p.start);
 }
 
 /** True when no helper is there long enough anywhere in the job's window. */
@@ -31,7 +35,7 @@ function thingMessage(resources: Resources, p: Placed): Message {
     const to = from + stretch.minutes;
     for (const need of stretch.needs) {
       const short = profilesOf(resources, need).find((profile) => profile.conflict(from, to, need.count) !== null);
-      const has = Math.min(...profilesOf(resources, need).map((x) => x.capacity), Number.MAX_SAFE_INTEGER);
+      const has = lowest(profilesOf(resources, need).map((x) => x.capacity), Number.MAX_SAFE_INTEGER);
       if (short !== undefined || !kitchenHas(resources, need)) {
         const [kind = need.thing] = need.thing.split(':');
         return { id: 'timeline.overload.thing', params: { thing: kind, wanted: need.count, has: has === Number.MAX_SAFE_INTEGER ? 0 : has, from, to } };
@@ -59,35 +63,38 @@ function nobodyMessage(resources: Resources, p: Placed): Message {
 export function overloadsOf(resources: Resources, placed: readonly Placed[]): Overload[] {
   const found: Overload[] = [];
   const outside: Placed[] = [];
-  const told = new Set<string>();
+  const told = new Map<string, string[]>();
   // One sentence for a brew round, not one for each of its parts.
-  const repeats = (p: Placed): boolean => {
+  const alsoOf = (p: Placed): { readonly also: string[]; readonly again: boolean } => {
     const key = p.job.kind === 'brew' ? `brew ${p.job.about.round ?? 0}` : p.job.id;
-    const again = told.has(key);
-    told.add(key);
-    return again;
+    const known = told.get(key);
+    const also = known ?? [];
+    for (const task of tasksOf([p])) if (known !== undefined || task !== taskOf(p)) also.push(task);
+    told.set(key, also);
+    return { also, again: known !== undefined };
   };
-  const unmanned = placed.filter((p) => needsSomebody(p) && p.who === null && !p.job.anyTime);
+  const unmanned = placed.filter((p) => needsSomebody(p) && p.who === null);
   for (const p of placed) {
-    if (!p.things && repeats(p)) continue;
-    if (!p.things) found.push({ task: taskOf(p), lateMinutes: lateMinutes(resources, p), message: thingMessage(resources, p) });
-    else if (p.tooEarly > 0) found.push({ task: taskOf(p), lateMinutes: 0, message: { id: 'timeline.overload.early', params: { minutes: p.tooEarly } } });
+    if (!p.things) {
+      const { also, again } = alsoOf(p);
+      if (!again) found.push({ task: taskOf(p), lateMinutes: lateMinutes(resources, p), message: thingMessage(resources, p), also });
+    } else if (p.tooEarly > 0) found.push({ task: taskOf(p), lateMinutes: 0, message: { id: 'timeline.overload.early', params: { minutes: p.tooEarly } }, also: [] });
   }
   const [first] = unmanned;
   if (resources.helpers.length === 0) {
-    if (first !== undefined) found.push({ task: taskOf(first), lateMinutes: 0, message: { id: 'timeline.overload.noHelpers', params: { jobs: unmanned.length } } });
+    if (first !== undefined) found.push({ task: taskOf(first), lateMinutes: 0, message: { id: 'timeline.overload.noHelpers', params: { jobs: unmanned.length } }, also: tasksOf(unmanned).filter((id) => id !== taskOf(first)) });
     return found;
   }
   for (const p of unmanned) {
     if (!p.things) continue;
     if (outsideHours(resources, p)) outside.push(p);
-    else found.push({ task: taskOf(p), lateMinutes: lateMinutes(resources, p), message: nobodyMessage(resources, p) });
+    else found.push({ task: taskOf(p), lateMinutes: lateMinutes(resources, p), message: nobodyMessage(resources, p), also: tasksOf([p]).filter((id) => id !== taskOf(p)) });
   }
   const [one] = outside;
   if (one !== undefined) {
-    const from = Math.min(...outside.map((p) => p.start));
-    const to = Math.max(...outside.map((p) => p.start + lengthOf(p.job)));
-    found.push({ task: taskOf(one), lateMinutes: 0, message: { id: 'timeline.overload.outside', params: { jobs: outside.length, from, to } } });
+    const from = lowest(outside.map((p) => p.start));
+    const to = highest(outside.map((p) => p.start + lengthOf(p.job)));
+    found.push({ task: taskOf(one), lateMinutes: 0, message: { id: 'timeline.overload.outside', params: { jobs: outside.length, from, to } }, also: tasksOf(outside).filter((id) => id !== taskOf(one)) });
   }
   return found;
 }

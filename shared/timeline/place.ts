@@ -1,5 +1,5 @@
 import { lengthOf, type Job, type Placed } from './job';
-import { book, claimsOf, kitchenHas, type Helper, type Resources } from './resources';
+import { book, claimsOf, household, kitchenHas, type Claim, type Helper, type Resources } from './resources';
 import { earliestStart, latestStart } from './search';
 
 /** Range of starts open to a job. */
@@ -68,6 +68,21 @@ export function takeBack(resources: Resources, p: Placed): void {
   if (helper !== null) helper.booked -= p.job.stretches.reduce((n, s) => n + s.minutes * s.attention, 0);
 }
 
+/** How much later than its window a job outside the day's hours may be done, when two of them come together. Unit: minutes. */
+const homeLater = 240;
+
+/** Gives a job that may lie outside everybody's hours to the household; hours are for the day of the event only. null when nobody is in the list. */
+function placeAtHome(resources: Resources, job: Job, range: Range): Placed | null {
+  const helper = household(resources);
+  if (helper === null) return null;
+  const length = job.stretches.reduce((n, s) => n + s.minutes, 0);
+  const claim: Claim = { profile: helper.atHome, amount: 1, from: 0, to: length };
+  const start = earliestStart([claim], range.low, range.high + homeLater);
+  if (start === null) return null;
+  helper.atHome.add(start, start + length, 1);
+  return { job, start, who: helper.person.id, things: true, tooEarly: 0 };
+}
+
 /** A recipe step may be done this much before its window opens rather than by nobody. Unit: minutes. */
 const mostTooEarly = 120;
 
@@ -87,6 +102,8 @@ export function place(resources: Resources, job: Job, range: Range): Placed {
       }
     }
   }
+  const home = possible && job.anyTime ? placeAtHome(resources, job, range) : null;
+  if (home !== null) return home;
   const alone = possible ? startIn(job, claimsOf(resources, job, null, true), range) : null;
   if (alone !== null) return settleAt(resources, job, alone, null, true);
   const at = job.towards === 'late' ? range.high : Math.max(range.low, job.earliest);

@@ -1,3 +1,4 @@
+import { highest, lowest } from '../measure';
 import type { BuyingPlan } from '../buying';
 import type { DrinksPlan } from '../drinks';
 import type { Event } from '../event';
@@ -36,7 +37,7 @@ function neededAt(dish: DishPlan, frying: FryingPlan, drinks: DrinksPlan): numbe
     ...frying.batches.filter((b) => b.dish === dish.id).map((b) => b.dropAt),
     ...drinks.rounds.filter((r) => r.drink === dish.id).map((r) => r.startAt),
   ];
-  if (times.length > 0) return Math.min(...times);
+  if (times.length > 0) return lowest(times);
   return dish.firstServed;
 }
 
@@ -53,7 +54,7 @@ function allStepJobs({ menu, frying, drinks }: DayInputs): Job[] {
 function placeEach(resources: Resources, jobs: readonly Job[]): Placed[] {
   const ends = new Map<string, number>();
   return jobs.map((job) => {
-    const since = Math.max(Number.NEGATIVE_INFINITY, ...job.after.map((id) => ends.get(id) ?? Number.NEGATIVE_INFINITY));
+    const since = highest(job.after.map((id) => ends.get(id) ?? Number.NEGATIVE_INFINITY));
     const placed = place(resources, job, rangeOf(job, Number.POSITIVE_INFINITY, since));
     ends.set(job.id, placed.start + lengthOf(job));
     return placed;
@@ -71,7 +72,7 @@ export function planDay(event: Event, inputs: DayInputs): TimelinePlan {
   const fixed = placeEach(resources, [...bowlJobs(menu, frying), ...brewJobs(menu, drinks), ...fillJobs(drinks, Math.max(1, Math.round(settle(event, 'drinks.tripMinutes').value)))]);
   const steps = placeBackward(resources, allStepJobs(inputs));
   const firstWork = (dishes: ReadonlySet<string>): number =>
-    Math.min(Number.POSITIVE_INFINITY, ...steps.filter((p) => p.job.about.dish !== undefined && dishes.has(p.job.about.dish)).map((p) => p.start));
+    lowest(steps.filter((p) => p.job.about.dish !== undefined && dishes.has(p.job.about.dish)).map((p) => p.start));
   const something = menu.dishes.length > 0;
   const hosting = event.menu.dishes.some((d) => d.served.kind !== 'fixed');
   const house = placeEach(resources, [

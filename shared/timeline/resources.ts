@@ -10,6 +10,8 @@ export interface Helper {
   booked: number;
   /** Stretches at the oil: nothing else may be given to them there. */
   readonly atOil: { readonly from: number; readonly to: number }[];
+  /** Jobs that may lie outside everybody's hours: busy during the hours of the day, so that nothing is given twice. */
+  readonly atHome: Profile;
 }
 
 /** People and things of the day with what is booked on them. */
@@ -36,7 +38,9 @@ export function resourcesOf(event: Event): Resources {
     const busy = new Profile(1);
     busy.add(-1e7, person.from, 1);
     busy.add(person.to, 1e7, 1);
-    return { person, busy, booked: 0, atOil: [] };
+    const atHome = new Profile(1);
+    atHome.add(person.from, person.to, 1);
+    return { person, busy, booked: 0, atOil: [], atHome };
   });
   return { helpers, things, asked: new Map(), drawsOn: new Map(), thingClaims: new Map() };
 }
@@ -76,6 +80,10 @@ export function claimsOf(resources: Resources, job: Job, helper: Helper | null, 
   }
   return claims;
 }
+
+/** Who does what lies outside everybody's hours: the household, which is the first cook of the list, else its first person. */
+export const household = (resources: Resources): Helper | null =>
+  resources.helpers.find((h) => h.person.roles.includes('cook')) ?? resources.helpers[0] ?? null;
 
 function thingClaims(resources: Resources, job: Job): readonly Claim[] {
   const known = resources.thingClaims.get(job);

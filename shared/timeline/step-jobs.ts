@@ -44,7 +44,7 @@ export function stepJobs(dish: DishPlan, servedAt: number, batches: number): Job
   for (const step of kept.values()) {
     const own = cut(dish, step, minutesOf(step.active, kg, batches), minutesOf(step.passive, kg, batches), servedAt);
     lastJobs.set(step.id, own.ends);
-    jobs.push(...own.jobs);
+    for (const job of own.jobs) jobs.push(job);
   }
   const endsOf = (id: string, seen: readonly string[]): string[] => {
     if (seen.includes(id)) return [];

@@ -34,6 +34,8 @@ export interface Overload {
   readonly task: string;
   readonly lateMinutes: number;
   readonly message: Message;
+  /** Ids of other tasks the same sentence speaks of. */
+  readonly also: readonly string[];
 }
 
 /** What the room `timeline` computes. */

@@ -59,7 +59,7 @@ function step(p: FryProblem, labels: readonly Label[], lift: number): Label[] {
     now = now.filter((l) => l.next < reach && panFree(p, l.recent, drop)).map((l) => ({
       next: Math.min(reach, l.next + p.load), lost: l.lost, batches: l.batches + 1, recent: [...l.recent, drop], unmet: l.unmet,
     }));
-    all.push(...now);
+    for (const one of now) all.push(one);
   }
   return prune(all.map((l) => ({ ...l, recent: l.recent.filter((s) => s + p.cycle > drop + 1) })));
 }

@@ -1,3 +1,4 @@
+import { highest } from '../../measure';
 import type { BandId } from '../../event';
 import { safetyRule } from '../../reference';
 import type { Hit, Rule } from '../rule';
@@ -13,7 +14,7 @@ export const hotCup: Rule = {
   id: 'SC-03', level: 'warn', title: { id: 'safety.title.SC-03' },
   judge: (s) => ({
     hits: hotDispensers(s).flatMap(({ dispenser, dish }): readonly Hit[] => {
-      const hottest = Math.max(...fullMinutes(dispenser).map((m) => m.celsius));
+      const hottest = highest(fullMinutes(dispenser).map((m) => m.celsius));
       const celsius = cupCelsius(s.event, hottest);
       if (!Number.isFinite(celsius) || celsius <= scaldC) return [];
       return [{ value: celsius, unit: 'degC', about: [dispenser.id, dish.id], message: { id: 'safety.say.SC-03', params: { drink: dish.name, celsius, limit: scaldC, minutes: standMinutes(s.event, hottest, scaldC) } } }];
@@ -27,7 +28,7 @@ export const childCup: Rule = {
   judge: (s) => ({
     hits: hotDispensers(s).filter(({ dish }) => youngBands.some((b) => dish.perBand[b] > 0 && s.guests.waves.some((w) => w.counts[b] > 0)))
       .flatMap(({ dispenser, dish }): readonly Hit[] => {
-        const hottest = Math.max(...fullMinutes(dispenser).map((m) => m.celsius));
+        const hottest = highest(fullMinutes(dispenser).map((m) => m.celsius));
         const celsius = cupCelsius(s.event, hottest);
         return Number.isFinite(celsius) && celsius > childC
           ? [{ value: celsius, unit: 'degC', about: [dispenser.id, dish.id], message: { id: 'safety.say.CD-10', params: { drink: dish.name, celsius, limit: childC } } }] : [];

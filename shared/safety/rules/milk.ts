@@ -1,3 +1,4 @@
+import { lowest } from '../../measure';
 import { ingredient, safetyRule } from '../../reference';
 import type { DishPlan } from '../../menu';
 import { ingredientIds, type Hit, type Rule, type Subject } from '../rule';
@@ -16,7 +17,7 @@ interface MilkFlask { readonly id: string; readonly dish: DishPlan; readonly coo
 function flasks(s: Subject): readonly MilkFlask[] {
   return hotDispensers(s).filter(({ dish }) => withMilk(dish)).map(({ dispenser, dish }) => {
     const temperatures = fullMinutes(dispenser).map((m) => m.celsius);
-    return { id: dispenser.id, dish, coolest: Math.min(...temperatures), minutesBelow: temperatures.filter((c) => c < limitC).length };
+    return { id: dispenser.id, dish, coolest: lowest(temperatures), minutesBelow: temperatures.filter((c) => c < limitC).length };
   });
 }
 

@@ -46,7 +46,7 @@ export const timelineWords = {
   'timeline.task.cleanKitchen': 'Clean the kitchen',
   'timeline.task.cleanRoom': 'Clear and clean the room',
   'timeline.task.oilAway': (p: { pan: string }) => `Strain and put away the oil of ${p.pan}, now cold`,
-  'timeline.note.anybody': 'Nobody in the list is there at this time; agree who does it.',
+  'timeline.note.household': 'Outside the hours of the day; the household does it, or somebody it asks.',
   'timeline.overload.nobody': (p: Hands, f: Formats) => `Nobody is free ${span(p, f)}: ${hands(p, f)}. Ask one more helper for this time, or move another job.`,
   'timeline.overload.oil': (p: Hands, f: Formats) => `Nobody can stay at the hot oil ${span(p, f)}: ${hands(p, f)}. Ask one more helper, or close this fry station.`,
   'timeline.overload.noHelpers': (p: { jobs: number }, f: Formats) => `There are no helpers in the list, so ${f.plural(p.jobs, '1 job has', `${f.number(p.jobs)} jobs have`)} nobody. Add the helpers with their hours.`,

@@ -52,7 +52,7 @@ describe('the first filling', () => {
     }
   });
   it('follows the household\u2019s own lead', () => {
-    const event = { ...drinkEvent(), houseFigures: [{ figure: 'brew.fillLead', value: 25, why: 'One pair of hands.' }] };
+    const event = { ...drinkEvent(), houseFigures: [{ figure: 'brew.fillLead', value: 25, unit: 'min', why: 'One pair of hands.' }] };
     expect(settle(event, 'brew.fillLead').value).toBe(25);
     expect(fillsOf(event)[0]!.at).toBe(720 - 25);
     expect(fillsOf(drinkEvent())[0]!.at).toBe(720 - 10);

@@ -24,7 +24,7 @@ export function faultsOf(event: Event, plan: TimelinePlan): string[] {
     for (const who of t.who) {
       const person = event.people.find((p) => p.id === who);
       if (person === undefined) faults.push(`${t.id} names ${who}, who is not in the list`);
-      else if (t.attention > 0 && (t.start < person.from - 1e-6 || t.end > person.to + 1e-6)) faults.push(`${t.id} is outside the hours of ${who}`);
+      else if (t.attention > 0 && !atHome(t.kind) && (t.start < person.from - 1e-6 || t.end > person.to + 1e-6)) faults.push(`${t.id} is outside the hours of ${who}`);
     }
     // Half-minute samples between whole and half minutes.
     for (let at = Math.ceil(t.start * 2) / 2 + 0.25; at < t.end; at += 0.5) {
@@ -42,5 +42,8 @@ export function faultsOf(event: Event, plan: TimelinePlan): string[] {
   }
   return faults;
 }
+
+/** Shopping and putting the oil away are the household's, on other days; hours are for the day of the event. */
+export const atHome = (kind: string): boolean => kind === 'shop' || kind === 'oilAway';
 
 const add = (map: Map<string, number>, key: string, n: number): void => { map.set(key, (map.get(key) ?? 0) + n); };
