@@ -14,3 +14,7 @@ export { scaleImported, type ScaledLine, type ScaledRecipe } from './recipe-scal
 export { scaleOwn, yieldOfOwn } from './recipe-own';
 export { factorFor, type FoundFactor, type WantedSize } from './recipe-factor';
 export { lineText, type FormatsOf } from './recipe-line-text';
+export { matchIngredient, type FoodMatch } from './line/match';
+export { proposeLine, weightOfLines, type LineProposal, type OpenQuestion, type SettledLine } from './recipe-settle';
+export { toRecipe, type MadeRecipe, type Settled } from './recipe-to';
+export { recipeJsonLd, type RecipeJsonLd } from './recipe-json-ld';

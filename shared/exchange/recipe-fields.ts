@@ -41,7 +41,7 @@ export function ingredientTexts(recipe: JsonGroup): string[] {
     if (typeof one === 'string') return one.split(/\r\n|\n|\r|<br\s*\/?>/i).filter((line) => plainText(line) !== '');
     if (Array.isArray(one)) return one.filter((inner) => typeof inner === 'string');
     if (one === null || one === undefined) return [];
-    const line = isGroup(one) ? groupLine(one) : String(one);
+    const line = isGroup(one) ? groupLine(one) : textOf(one);
     return [line === '' ? JSON.stringify(one).slice(0, 400) : line];
   });
 }

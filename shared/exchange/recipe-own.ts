@@ -11,7 +11,7 @@ import type { ImportedYield } from './recipe-types';
 /** A food's name in the order a cook says it in a line: "Chickpeas, canned, drained" is "drained canned chickpeas". */
 export function nameInLine(name: string): string {
   const [food = '', ...others] = name.replace(/ \(([^()]*)\)/g, ', $1').split(', ');
-  const before = others.filter((part) => !/^(?:for|in|on|with) /.test(part)).reverse();
+  const before = others.filter((part) => !/^(?:for|in|on|with) /.test(part)).toReversed();
   const after = others.filter((part) => !before.includes(part));
   return [...before, food, ...after].join(' ').toLowerCase();
 }

@@ -7,6 +7,8 @@ import type { ImportedYield } from './recipe-types';
 
 const portionWord = /^(?:servings?|serves|portions?|people|persons?|guests?|helpings?|adults?|portionen|personen|personnes|personas|porciones|porzioni|personer)$/i;
 
+const numberText = (value: unknown): string | undefined => (typeof value === 'number' || typeof value === 'string' ? String(value) : undefined);
+
 /** Wordings of a yield as text: numbers, texts and quantities with a unit, alone or in a list. */
 function textsOf(raw: unknown): string[] {
   return listOf(raw).slice(0, 20).flatMap((one): string[] => {
@@ -14,8 +16,8 @@ function textsOf(raw: unknown): string[] {
     if (typeof one === 'string') return [tidyLine(one)];
     if (!isGroup(one)) return [];
     const [value, low, high] = ['value', 'minValue', 'maxValue'].map((key) => field(one, key));
-    const number = value ?? (low !== undefined && high !== undefined ? `${String(low)}-${String(high)}` : (low ?? high));
-    if (typeof number !== 'number' && typeof number !== 'string') return [];
+    const number = numberText(value) ?? [numberText(low), numberText(high)].filter((end) => end !== undefined).join('-');
+    if (number === '') return [];
     const unit = field(one, 'unitText') ?? field(one, 'unitCode') ?? field(one, 'name');
     return [plainText(`${number} ${typeof unit === 'string' ? unit : ''}`)];
   }).filter((text) => text !== '');

@@ -45,11 +45,12 @@ function unitsOption(given: string | undefined): 'us' | 'metric' | undefined {
   throw new BadInput(tell('command.scale.units', { given }));
 }
 
+const asLines = (texts: readonly string[]): string[] => texts.map((text) => tell('command.scale.line', { text }));
+
 function asText({ name, factor, ingredients, unread }: ScaledRecipe): string {
-  const lines = (texts: readonly string[]): string[] => texts.map((text) => tell('command.scale.line', { text }));
   return [
     tell('command.scale.heading', { name, factor: plainFormats.number(Number(factor), 3) }),
-    ...lines(ingredients.map((line) => line.text)),
-    ...(unread.length === 0 ? [] : [tell('command.scale.unread'), ...lines(unread)]),
+    ...asLines(ingredients.map((line) => line.text)),
+    ...(unread.length === 0 ? [] : [tell('command.scale.unread'), ...asLines(unread)]),
   ].join('\n');
 }

@@ -15,7 +15,7 @@ const mixed = new RegExp(`(\\d{1,6})(?: |-| ?(?:and|&) )(\\d{1,4}) ?${slash} ?(\
 const fraction = new RegExp(`(\\d{1,6}) ?${slash} ?(\\d{1,4})(?![\\d/])`, 'y');
 const signed = new RegExp(`(?:(\\d{1,6})(?: | ?- ?| ?(?:and|&) )?)?([${signs}])(?![${signs}\\d])`, 'y');
 const groups = /\d{1,3}(?:,\d{3})+(?:\.\d{1,6})?(?![\d,])/y;
-const decimal = /(?:\d{1,7}(?:[.,]\d{1,6})?|[.,]\d{1,6})(?!\d|[.,]\d)/y;
+const decimal = /(?:\d{1,12}(?:[.,]\d{1,12})?|[.,]\d{1,12})(?!\d|[.,]\d)/y;
 const half = / and (?:a|one) half\b/iy;
 
 function at(pattern: RegExp, text: string, start: number): RegExpExecArray | null {

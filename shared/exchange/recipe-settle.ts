@@ -1,0 +1,95 @@
+import { Big } from 'big.js';
+import { amountFrom, amountText, convertFood, dimensionOf, plain, type AmountText } from '../measure';
+import { ingredient } from '../reference';
+import { matchIngredient, type FoodMatch } from './line/match';
+import type { ReadLine } from './line/types';
+
+/** An ingredient line once every question is settled. */
+export interface SettledLine {
+  /** Id of the ingredient table, or of an own ingredient. */
+  readonly ingredient: string;
+  readonly amount: AmountText;
+  readonly preparation?: string;
+  readonly toTaste?: boolean;
+}
+
+/**
+ * What is open in a line: `line` it was not read in full; `food` which food it is; `amount` there is none, or a range; `unit` it is counted in something
+ * of no known weight; `canned` whether what a can holds is meant with its liquid.
+ */
+export type OpenQuestion = 'line' | 'food' | 'amount' | 'unit' | 'canned';
+
+/** A line with what it may mean. `settled` only when nothing is open. */
+export interface LineProposal {
+  readonly line: ReadLine;
+  readonly foods: readonly FoodMatch[];
+  readonly open: readonly OpenQuestion[];
+  readonly settled: SettledLine | null;
+  /** An amount to start from, where the line gives one in a unit; the lower end of a range, the contents of all cans. */
+  readonly amount: AmountText | null;
+}
+
+const tinned = /^(?:can|tin|jar)$/;
+
+/** The foods a line may mean: its preparation ("ground", "dried") and what it comes in ("can") say more than the item alone. */
+function foodsOf(line: ReadLine): readonly FoodMatch[] {
+  const wordings = [
+    ...(line.countedIn !== undefined && tinned.test(line.countedIn) ? [`canned ${line.item}`, `canned ${line.item} drained`] : []),
+    line.item,
+    ...(line.preparation === undefined ? [] : [`${line.preparation} ${line.item}`, `${line.preparation.split(',')[0] ?? ''} ${line.item}`]),
+  ];
+  const all = wordings.map(matchIngredient);
+  return all.find((foods) => foods[0]?.sure === true) ?? matchIngredient(line.item);
+}
+
+/** Decimal string that fits the file: at most twelve digits before the point. */
+const fits = (value: Big): boolean => value.gte(0) && value.lt('1e12');
+
+function amountOf({ amount, unit, countedIn, pack }: ReadLine): AmountText | null {
+  if (amount === undefined || !fits(amount.low)) return null;
+  if (pack !== undefined) {
+    const all = pack.count.low.times(pack.size.amount.low);
+    return fits(all) ? { amount: plain(all), unit: pack.size.unit } : null;
+  }
+  return countedIn === undefined ? { amount: plain(amount.low), unit: unit ?? 'piece' } : null;
+}
+
+function openIn(line: ReadLine, foods: readonly FoodMatch[], amount: AmountText | null): OpenQuestion[] {
+  const [food] = foods;
+  const known = food?.sure === true ? ingredient(food.id) : undefined;
+  const counted = amount !== null && dimensionOf(amount.unit) === 'count';
+  const weighed = known === undefined || amount === null || convertFood(amountFrom(amount), 'g', { gramsPerMl: known.gramsPerMl ?? 1, gramsPer: known.gramsPer }) !== null;
+  return [
+    ...(line.read === 'whole' ? [] : ['line'] as const),
+    ...(known === undefined ? ['food'] as const : []),
+    ...(line.amount === undefined || line.amount.high !== undefined ? ['amount'] as const : []),
+    ...((amount === null && line.amount !== undefined) || (counted && !weighed) ? ['unit'] as const : []),
+    ...(line.countedIn !== undefined && tinned.test(line.countedIn) && amount !== null ? ['canned'] as const : []),
+  ];
+}
+
+/** What a line may mean, and what the cook has to settle in it. Only what is sure is settled. */
+export function proposeLine(line: ReadLine): LineProposal {
+  const foods = foodsOf(line);
+  const amount = amountOf(line);
+  const open = openIn(line, foods, amount);
+  const [food] = foods;
+  const settled = open.length > 0 || food === undefined || amount === null ? null : {
+    ingredient: food.id, amount, ...(line.preparation === undefined ? {} : { preparation: line.preparation.slice(0, 200) }), ...(line.toTaste ? { toTaste: true } : {}),
+  };
+  return { line, foods, open, settled, amount };
+}
+
+/**
+ * Weight of the settled lines together, to start the yield from: what goes in, before anything boils off. Null when one of them cannot be weighed.
+ */
+export function weightOfLines(lines: readonly SettledLine[]): AmountText | null {
+  let grams = new Big(0);
+  for (const line of lines) {
+    const food = ingredient(line.ingredient);
+    const weight = food === undefined ? null : convertFood(amountFrom(line.amount), 'g', food);
+    if (weight === null) return null;
+    grams = grams.plus(weight.amount);
+  }
+  return amountText({ amount: grams.round(0), unit: 'g' });
+}
