@@ -26,12 +26,14 @@ function Late({ row, context: { plan, formats: f } }: Pick<Props, 'row' | 'conte
 export function DayRowView({ row, wall, hour, context }: Props): ReactElement {
   const { formats: f } = context;
   const { title, lines } = rowWords(row, wall, context);
-  const things = row.kind === 'job' ? withWords(row.tasks, context) : '';
+  // On the wall, pans and pots of a stretch or round are left to the fry and drinks sheets.
+  const things = wall && row.kind !== 'job' ? '' : withWords(row.tasks, context);
+  const until = row.kind === 'job' ? row.tasks[0]?.end ?? row.end : row.end;
   return (
     <tr className={`${row.tasks.some(mustNotSlip) ? 'bar' : ''}${hour ? ' hour' : ''}`}>
       <td className="tickcell"><TickBox small={wall} /></td>
       <td className="mid strong nowrap">{clockInDay(f, row.start)}</td>
-      <td className="nowrap">{clockInDay(f, row.end)}</td>
+      <td className="nowrap">{clockInDay(f, until)}</td>
       <td>
         {wall ? title : <strong>{title}</strong>}
         {wall && things !== '' && <span className="grey"> ({things})</span>}

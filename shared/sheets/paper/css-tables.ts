@@ -39,7 +39,7 @@ export const tableCss = `
 .sheet .tasks .t1 { width: 26mm; }
 .sheet .tasks .t2 { width: 20mm; }
 .sheet .tasks .t3 { width: 28mm; }
-.sheet .tasks .t4 { width: 38mm; }
+.sheet .tasks .t4 { width: 31mm; }
 .sheet .tasks.close td { font-size: 11pt; padding-top: 0.5mm; padding-bottom: 0.5mm; }
 .sheet .tasks.close td.mid { font-size: 14pt; }
 .sheet .tasks.close .t0 { width: 13mm; }
@@ -47,7 +47,7 @@ export const tableCss = `
 .sheet .tasks.close .t1, .sheet .tasks.close .t2 { width: 19mm; }
 .sheet .tasks.clock12 .t1 { width: 37mm; }
 .sheet .tasks.clock12 .t2 { width: 26mm; }
-.sheet .tasks.clock12 .t4 { width: 32mm; }
+.sheet .tasks.clock12 .t4 { width: 27mm; }
 .sheet .tasks.close.clock12 .t1 { width: 27mm; }
 .sheet .tasks.close.clock12 .t2 { width: 22mm; }
 .sheet .oil { display: grid; grid-template-columns: repeat(3, 1fr); gap: 2mm 6mm; margin-bottom: 3mm; break-inside: avoid; }

@@ -125,8 +125,9 @@ export const sheetsPaperWords = {
     p.n === 1 ? `batch ${f.number(p.from)}` : p.to - p.from + 1 === p.n ? `batches ${f.number(p.from)} to ${f.number(p.to)}` : `${f.number(p.n)} batches, numbers ${f.number(p.from)} to ${f.number(p.to)}`,
   'sheets.day.stretch': (p: { station: string; batches: string }) => `${p.station}: ${p.batches}`,
   'sheets.day.seeFry': 'each at its minute, see the fry sheet',
+  'sheets.day.follow': (p: { batches: string }) => `follow the fry sheet: ${p.batches}`,
   'sheets.day.bowls': (p: { n: number; from: number; to: number; at: string; who: string }, f: Formats) =>
-    `${p.n === 1 ? `bowl ${f.number(p.from)}` : `bowls ${f.number(p.from)} to ${f.number(p.to)}`} at ${p.at}: ${p.who}`,
+    `${p.n === 1 ? `bowl ${f.number(p.from)}` : `bowls ${f.number(p.from)} ${p.n === 2 ? 'and' : 'to'} ${f.number(p.to)}`} at ${p.at}: ${p.who}`,
   'sheets.day.batchAt': (p: { at: number; batch: number }, f: Formats) => `batch ${f.number(p.batch)} at ${f.clock(p.at)}`,
   'sheets.day.serveAt': (p: { at: number; who: string }, f: Formats) => `${f.clock(p.at)} ${p.who}`,
   'sheets.day.late': (p: { minutes: number }, f: Formats) => `${f.duration(p.minutes)} late as planned`,

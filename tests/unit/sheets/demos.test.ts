@@ -3,7 +3,8 @@ import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { eventSchema, formatsFor, type Event } from '../../../shared/event';
 import { plan } from '../../../shared/plan';
-import { sheetDocument, sheetsOf } from '../../../shared/sheets';
+import { mustNotSlip, sheetDocument, sheetsOf } from '../../../shared/sheets';
+import { dayRows } from '../../../shared/sheets/day/rows';
 
 const demos = ['lantern-evening', 'school-fair-stall', 'freezer-sunday'] as const;
 const demo = (name: string): Event => eventSchema.parse(JSON.parse(readFileSync(new URL(`../../../assets/app/demo/${name}.brimful`, import.meta.url), 'utf8')));
@@ -28,6 +29,17 @@ describe('sheets of the demo events', () => {
 
   it.each(demos)('%s never says who is allergic to what unless asked', (name) => {
     expect(wordsOf(demo(name)).text).not.toContain('Allergies to remember');
+  });
+
+  it.each(demos)('%s marks at most a third of the rows of the wall plan as what must not slip', (name) => {
+    const made = plan(demo(name));
+    const rows = dayRows(made.day.tasks, made.frying, 'wall');
+    expect(rows.filter((r) => r.tasks.some(mustNotSlip)).length).toBeLessThanOrEqual(rows.length / 3);
+  });
+
+  it('lantern-evening has less than half as many rows on the wall as there are jobs', () => {
+    const made = plan(demo('lantern-evening'));
+    expect(dayRows(made.day.tasks, made.frying, 'wall').length).toBeLessThan(made.day.tasks.length / 2);
   });
 
   it('stay readable for any headcount, clock and units', () => {
