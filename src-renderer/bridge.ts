@@ -1,12 +1,9 @@
 import { contract, type Answer, type CallInput, type CallOutput } from '../shared/host';
-import type { HostMethod } from '../shared/host/methods';
+import type { DesktopBridge, HostMethod } from '../shared/host/methods';
 
-/** What the desktop host puts on the window. The local host has none: there the page posts to it. */
-interface DesktopBridge {
-  call(method: HostMethod, input: unknown): Promise<unknown>;
-}
 declare global {
   interface Window {
+    /** What the desktop host puts on the window. The local host has none: there the page posts to it. */
     readonly brimful?: DesktopBridge;
   }
 }

@@ -69,7 +69,7 @@ function Files({ title, files, onForget }: { readonly title: string; readonly fi
       <ul>{files.map((f) => (
         <li key={f.path}>
           <button type="button" className={styles['row']} disabled={!f.exists} onClick={() => leaving(() => void openPath(f.path))}>
-            <span>{f.title}</span><span className={styles['note']}>{f.exists ? (f.day === '' ? '' : t.formats.date(f.day)) : t('panel.gone')}</span>
+            <span>{f.title}</span><span className={styles['note']}>{f.exists ? (f.day === '' ? '' : t.formats.date(f.day)) : t('panel.gone', { day: f.day === '' ? '' : t.formats.date(f.day) })}</span>
           </button>
           {onForget !== undefined && <button type="button" className={styles['forget']} aria-label={t('panel.forget', { title: f.title })} onClick={() => onForget(f.path)}>×</button>}
         </li>

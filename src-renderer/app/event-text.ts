@@ -5,6 +5,8 @@ import { speakerOf, startFormats } from './speak';
 
 export { serialiseEvent } from '../../shared/event';
 
+const mostSentences = 5;
+
 /** Reads the text of an event file and hands it on. @returns what is wrong with it, in words, or null. */
 export function openEventText(text: string, opened: (event: Event, readOnly: boolean) => void): { readonly message: string; readonly mend?: string } | null {
   const parsed = parseEvent(text);
@@ -14,7 +16,7 @@ export function openEventText(text: string, opened: (event: Event, readOnly: boo
     return null;
   }
   const sentences = parsed.problems.map((p) => t.message(p.message));
-  return { message: t('shell.cannotOpen'), mend: sentences.slice(0, 3).join(' ') };
+  return { message: t('shell.cannotOpen'), mend: [...sentences.slice(0, mostSentences), ...(sentences.length > mostSentences ? [t('shell.moreProblems', { n: sentences.length - mostSentences })] : [])].join('\n') };
 }
 
 /** A new event for the given day, in the ways of this computer. */

@@ -34,6 +34,17 @@ export const openPath = (path: string): Promise<void> =>
 export const openDemo = (id: string): Promise<void> =>
   guarded(call('events.openDemo', { id }), ({ text }) => show(text, { path: null, modified: null }, false));
 
+/** Opens what somebody else wrote to the file; the own work is kept aside under a name of its own, so that both are there. */
+export async function lookAtOther(path: string): Promise<void> {
+  const open = documentStore.get();
+  if (open !== null) {
+    const kept = await call('recovery.keep', { id: `${open.event.id.slice(0, 60)}-own`, path: null, text: serialiseEvent(open.event) });
+    if (!kept.ok) { fail(kept.problem); return; }
+    await call('recovery.discard', { id: open.event.id });
+  }
+  await openPath(path);
+}
+
 /** Takes up work that was kept aside. */
 export const openKept = (id: string): Promise<void> =>
   guarded(call('recovery.read', { id }), ({ text, path }) => show(text, { path, modified: null }, true));
@@ -82,6 +93,7 @@ export async function write(path: string, expect: number | null): Promise<boolea
   if (open === null) return false;
   const { event } = open;
   const answer = await call('events.save', { path, text: serialiseEvent(event), expect });
+  if (!answer.ok && answer.problem.code === 'changed-outside') { sessionStore.set({ panel: { kind: 'changed', path }, busy: false }); return false; }
   if (!answer.ok) { fail(answer.problem); return false; }
   documentStore.saved(event, { path: answer.value.path, modified: answer.value.modified });
   sessionStore.set({ panel: null, problem: null });

@@ -5,7 +5,7 @@ import { call } from '../bridge';
 import { Button } from '../parts/button';
 import { useDocument, useOpenDocument } from './document';
 import { EventList } from './event-list';
-import { leaving, save, saveAs, startNew, write } from './files';
+import { leaving, lookAtOther, save, saveAs, startNew, write } from './files';
 import { Preferences } from './preferences';
 import { sessionStore, useSession } from './session';
 import { useSpeaker } from './speak';
@@ -22,6 +22,7 @@ export function Panels() {
     case 'file': return <Sheet title={t('panel.event')}><FilePanel /></Sheet>;
     case 'settings': return <Sheet title={t('panel.preferences')}><Preferences /></Sheet>;
     case 'save': return <Sheet title={t('panel.saveAs')}><SavePanel /></Sheet>;
+    case 'changed': return <Sheet title={t('panel.changed')}><ChangedPanel path={panel.path} /></Sheet>;
     case 'unsaved': return <Sheet title={t('panel.unsaved')}><UnsavedPanel goOn={panel.goOn} /></Sheet>;
   }
 }
@@ -83,6 +84,21 @@ function SavePanel() {
         <Button onPress={close}>{t('panel.cancel')}</Button>
       </div>
     </form>
+  );
+}
+
+function ChangedPanel({ path }: { readonly path: string }) {
+  const t = useSpeaker();
+  const { event } = useDocument();
+  return (
+    <>
+      <p>{t('panel.changedText', { title: event.title })}</p>
+      <div className={styles['actions']}>
+        <Button kind="primary" onPress={() => { close(); void saveAs(); }}>{t('panel.saveBeside')}</Button>
+        <Button onPress={() => void write(path, null)}>{t('panel.writeOver')}</Button>
+        <Button onPress={() => void lookAtOther(path)}>{t('panel.lookAtOther')}</Button>
+      </div>
+    </>
   );
 }
 

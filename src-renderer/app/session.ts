@@ -12,8 +12,8 @@ export interface Session {
   readonly info: HostInfo | null;
   readonly settings: Settings | null;
   readonly view: string;
-  /** Panel over the view. `file`: the events list; `save`: name of a new file; `unsaved`: what to do with unsaved work before `goOn`. */
-  readonly panel: null | { readonly kind: 'file' } | { readonly kind: 'save' } | { readonly kind: 'settings' } | { readonly kind: 'unsaved'; readonly goOn: () => void };
+  /** Panel over the view. `file`: the events list; `save`: name of a new file; `unsaved`: what to do with unsaved work before `goOn`; `changed`: somebody else wrote the file at `path`. */
+  readonly panel: null | { readonly kind: 'file' } | { readonly kind: 'save' } | { readonly kind: 'settings' } | { readonly kind: 'changed'; readonly path: string } | { readonly kind: 'unsaved'; readonly goOn: () => void };
   /** A problem of the host or of a file, in words, until closed. */
   readonly problem: { readonly message: string; readonly mend?: string | undefined } | null;
   readonly busy: boolean;

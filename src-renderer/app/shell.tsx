@@ -9,6 +9,7 @@ import { useOpenDocument } from './document';
 import { openPath } from './files';
 import { keepAside } from './keeping';
 import { useKeys } from './keys';
+import { useNativeMenu } from './native-menu';
 import { Panels } from './panels';
 import { Rule } from './rule';
 import { sessionStore, useSession } from './session';
@@ -36,6 +37,7 @@ let begun = false;
 export function Shell() {
   useTheme();
   useKeys();
+  useNativeMenu();
   useEffect(() => {
     if (!begun) void begin();
     begun = true;

@@ -24,7 +24,7 @@ export function FigureButton({ figure, title, children, was, size = 'body' }: Fi
   return (
     <button
       id={id} type="button" onClick={toggle} aria-expanded={isOpen} title={t('part.showWorking')}
-      className={`${styles['button']} ${styles[size]} ${was === undefined ? '' : styles['changed']}`}
+      className={`${styles['button']} ${styles[size]} ${size === 'large' && typeof children === 'string' && children.length > 9 ? styles['long'] : ''} ${was === undefined ? '' : styles['changed']}`}
       data-figure-value={figure.value} data-figure-unit={figure.unit} data-figure-title={title}
     >
       <span className="unseen">{title}: </span>

@@ -17,7 +17,7 @@ export function Problem({ message, mend, level = 'stop', onClose }: ProblemProps
   return (
     <div className={`${styles['problem']} ${styles[level]}`} role="alert">
       <span className={styles['mark']}><Mark kind={level} /></span>
-      <p><strong>{message}</strong>{mend !== undefined && <> {mend}</>}</p>
+      <div><strong>{message}</strong>{mend !== undefined && (mend.includes('\n') ? <ul className={styles['list']}>{mend.split('\n').map((line) => <li key={line}>{line}</li>)}</ul> : <> {mend}</>)}</div>
       {onClose !== undefined && <button type="button" className={styles['close']} onClick={onClose} aria-label={t('part.close')}>×</button>}
     </div>
   );

@@ -24,7 +24,7 @@ test.describe('Menu', () => {
   test('fewer who take a dish means fewer portions', async ({ app: { page } }) => {
     const portions = page.locator('tr[data-dish="ginger-tea"] [data-figure-title="Ginger tea: Portions"]');
     const before = Number(await portions.getAttribute('data-figure-value'));
-    const field = page.getByRole('spinbutton', { name: 'Ginger tea: Who take it, percent' });
+    const field = page.getByRole('spinbutton', { name: 'Ginger tea: Share who take it' });
     await field.fill('40');
     await field.press('Enter');
     expect(Number(await portions.getAttribute('data-figure-value'))).toBeLessThan(before);

@@ -34,7 +34,7 @@ export const boardWords = {
   'board.inThePan': (p: { n: number }, f: Formats) => `${f.number(p.n)} in the pan at once`,
   'board.heat': 'heat',
   'board.bowl': (p: { n: number }, f: Formats) => `bowl ${f.number(p.n)}`,
-  'board.fill': (p: { litres: number }, f: Formats) => `${f.number(p.litres, 1)} L`,
+  'board.fill': (p: { litres: number }, f: Formats) => f.figure(Math.round(p.litres * 10) / 10, 'L'),
   'board.earlier': (p: { n: number }, f: Formats) => `${f.number(p.n)} ${f.plural(p.n, 'job', 'jobs')} before,`,
   'board.from': (p: { at: number }, f: Formats) => `from ${f.clock(p.at)}`,
 
@@ -69,7 +69,7 @@ export const boardWords = {
   'board.cautions': (p: { n: number }, f: Formats) => `${f.number(p.n)} ${f.plural(p.n, 'thing', 'things')} to keep an eye on`,
   'board.firstJobs': 'First jobs',
   'board.nextJobs': 'Next',
-  'board.waves': 'Waves',
+  'board.waves': 'Waves as numbers',
   'board.firstArrive': 'First arrive',
   'board.lastArrive': 'Last arrive',
   ...viewGuestsWords,

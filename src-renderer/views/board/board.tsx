@@ -6,8 +6,9 @@ import { useWorking } from '../../app/working';
 import { ClockAxis } from '../../parts/clock-axis';
 import { ClockLines } from '../../parts/clock-lines';
 import { TimeScaleContext, timeScale } from '../../parts/time-scale';
-import { useWidth } from '../../parts/width';
+import { useHeight, useWidth } from '../../parts/width';
 import { WorkingPanel } from '../../parts/working-panel';
+import { DensityContext, densityFor } from './density';
 import { DrinksLane } from './drinks-lane';
 import { FryingLane } from './frying-lane';
 import { GuestsLane } from './guests-lane';
@@ -32,6 +33,7 @@ export function Board() {
   const scroll = useRef<HTMLDivElement>(null);
   const lanes = useRef<HTMLDivElement>(null);
   const width = useWidth(scroll, 900);
+  const density = densityFor(useHeight(scroll, 720));
   const span = useDaySpan(plan, dragging);
   const scale = useMemo(() => timeScale(span.from, span.to, width - laneHead - rightRoom), [span, width]);
   const covered = useWorking() !== null;
@@ -41,7 +43,7 @@ export function Board() {
       <div className={styles['body']}>
         <div className={styles['scroll']} ref={scroll}>
           <div className={styles['lanes']} ref={lanes} style={{ ...headWidth, width: scale.width + laneHead + rightRoom }}>
-            <TimeScaleContext value={scale}>
+            <DensityContext value={density}><TimeScaleContext value={scale}>
               <div className={styles['axisRow']}><ClockAxis /></div>
               <ClockLines lanes={lanes} now={now} left={laneHead} />
               <p id="wave-keys" hidden>{t('board.waveKeys')}</p>
@@ -50,7 +52,7 @@ export function Board() {
               <DrinksLane />
               <MealLane />
               <HandsLane />
-            </TimeScaleContext>
+            </TimeScaleContext></DensityContext>
           </div>
           <WaveFields />
         </div>

@@ -1,12 +1,12 @@
 import { area } from 'd3-shape';
+import type { Fill } from '../../../shared/drinks';
 import { useDocument } from '../../app/document';
 import { useSpeaker } from '../../app/speak';
 import { Lane } from '../../parts/lane';
 import { useTimeScale } from '../../parts/time-scale';
+import { useDensity } from './density';
 import styles from './board.module.css';
 
-const rowHeight = 52;
-const levelHeight = 30;
 const step = 2;
 
 /** What is in each flask or urn, when it is filled, and how hot it still is. */
@@ -14,21 +14,24 @@ export function DrinksLane() {
   const t = useSpeaker();
   const { plan } = useDocument();
   const scale = useTimeScale();
+  const { drinkTop: top, drink: rowHeight, legends } = useDensity();
+  const levelHeight = rowHeight - 12;
   const dispensers = plan.drinks.dispensers.filter((d) => d.litres.some((l) => l > 0));
   if (dispensers.length === 0) return null;
   const drinkName = (id: string): string => plan.menu.dishes.find((d) => d.id === id)?.name ?? id;
   const recipeHot = (id: string): boolean => plan.menu.dishes.find((d) => d.id === id)?.recipe.brewing?.hot === true;
   return (
     <Lane
-      kind="drinks" title={t('lane.drinks')} height={24 + dispensers.length * rowHeight} legend={t('board.drinksKey')} rows={dispensers.map((d, i) => ({ name: d.name, y: 24 + i * rowHeight + levelHeight / 2 + 10 }))}
+      kind="drinks" title={t('lane.drinks')} height={Math.max(48, top + dispensers.length * rowHeight)} rows={dispensers.map((d, i) => ({ name: d.name, y: top + (i + 1) * rowHeight - 12 }))}
+      {...(legends ? { legend: t('board.drinksKey') } : {})}
       summary={t('board.drinksSummary', { rounds: plan.drinks.rounds.length, fills: plan.drinks.fills.length })}
     >
       {dispensers.map((d, i) => {
-        const ground = 24 + i * rowHeight + levelHeight + 8;
+        const ground = top + (i + 1) * rowHeight - 2;
         const y = (litres: number): number => ground - levelHeight * Math.min(1, litres / d.capacityLitres);
         const points = d.litres.map((litres, m) => ({ at: d.fromMinute + m, litres })).filter((p, m) => p.at >= scale.from && p.at <= scale.to && (m % step === 0 || Math.abs(p.litres - (d.litres[m - 1] ?? 0)) > 0.3));
         const level = area<(typeof points)[number]>().x((p) => scale.x(p.at)).y0(ground).y1((p) => y(p.litres))(points);
-        const fills = plan.drinks.fills.filter((f) => f.dispenser === d.id);
+        const fills = together(plan.drinks.fills.filter((f) => f.dispenser === d.id));
         const hot = recipeHot(d.drink);
         const last = d.litres.findLastIndex((l) => l > 0.05);
         const lastAt = d.fromMinute + last;
@@ -42,11 +45,12 @@ export function DrinksLane() {
               const label = t('board.fill', { litres: f.litres });
               const celsius = d.celsius[Math.max(0, Math.round(f.at) - d.fromMinute + 1)];
               const warm = hot && celsius !== undefined ? t.formats.degrees(Math.round(celsius)) : '';
-              const text = room > 128 && warm !== '' ? `${label}, ${warm}` : label;
+              const wide = (words: string): boolean => room > 16 + words.length * 8;
+              const text = warm !== '' && wide(`${label}, ${warm}`) ? `${label}, ${warm}` : label;
               return (
                 <g key={`${f.round} ${n} ${f.at}`}>
                   <path d={`M${scale.x(f.at) - 5},${y(f.litres) - 10} h10 l-5,8 z`} className={styles['fill']}><title>{t('board.fillTitle', { at: f.at, litres: f.litres, round: f.round })}</title></path>
-                  {room > 62 && <text x={scale.x(f.at) + 9} y={y(f.litres) - 3} className={styles['small']}>{text}</text>}
+                  {wide(text) && <text x={scale.x(f.at) + 9} y={y(f.litres) - 3} className={styles['small']}>{text}</text>}
                 </g>
               );
             })}
@@ -56,4 +60,15 @@ export function DrinksLane() {
       })}
     </Lane>
   );
+}
+
+/** Fills of the same minute as one: two rounds poured one after the other are one mark. */
+function together(fills: readonly Fill[]): Fill[] {
+  const found: Fill[] = [];
+  for (const fill of fills) {
+    const last = found.at(-1);
+    if (last !== undefined && Math.abs(last.at - fill.at) < 1) found[found.length - 1] = { ...last, litres: last.litres + fill.litres };
+    else found.push(fill);
+  }
+  return found;
 }

@@ -3,14 +3,12 @@ import { useDocument } from '../../app/document';
 import { useSpeaker } from '../../app/speak';
 import { Lane } from '../../parts/lane';
 import { useTimeScale } from '../../parts/time-scale';
+import { useDensity } from './density';
 import { peaksOf } from './peaks';
 import { rowsOf } from './rows';
 import { WaveBlocks } from './wave-blocks';
 import styles from './board.module.css';
 
-const curveHeight = 104;
-const topRoom = 24;
-const blockRow = 56;
 const step = 3;
 
 /** People here through the day: the middle line, the band of 8 days in 10, its peaks, and the waves to drag. */
@@ -18,6 +16,7 @@ export function GuestsLane({ onDrag }: { readonly onDrag: (dragging: boolean) =>
   const t = useSpeaker();
   const { plan } = useDocument();
   const scale = useTimeScale();
+  const { curve: curveHeight, curveTop: topRoom, block: blockRow } = useDensity();
   if (plan.guests.waves.length === 0) return null;
   const { presence, waves } = plan.guests;
   const top = Math.max(1, ...presence.p90);
@@ -32,9 +31,9 @@ export function GuestsLane({ onDrag }: { readonly onDrag: (dragging: boolean) =>
   return (
     <Lane
       kind="guests" title={t('lane.guests')} notes={hasBand ? [t('board.peopleHere'), t('board.bandNote')] : [t('board.peopleHere')]}
-      height={curveHeight + 8 + rowCount * blockRow}
+      height={curveHeight + 5 + rowCount * blockRow}
       summary={t('board.guestsSummary', { most: Math.round(plan.guests.peak.value), at: plan.guests.peakAt, waves: waves.length })}
-      over={<WaveBlocks top={curveHeight + 8} rowHeight={blockRow} rows={new Map(rows.map((r) => [r.item.id, r.row]))} onDrag={onDrag} />}
+      over={<WaveBlocks top={curveHeight + 5} rowHeight={blockRow} rows={new Map(rows.map((r) => [r.item.id, r.row]))} onDrag={onDrag} />}
     >
       {band !== null && <path d={band} className={styles['band']} />}
       {middle !== null && <path d={middle} className={styles['middle']} />}

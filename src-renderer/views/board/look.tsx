@@ -9,15 +9,17 @@ export function Look() {
   const t = useSpeaker();
   const { plan } = useDocument();
   const items = lookItems(plan);
+  // Allergies make long texts: all is folded but the most serious thing.
+  const opened = items.find((item) => item.level === 'stop')?.key;
   const cautions = plan.safety.findings.filter((f) => f.level === 'caution');
   return (
     <section className={styles['look']} aria-labelledby="look-title">
       <h2 id="look-title">{t('board.needsALook')}</h2>
       {items.length === 0 && <p className={styles['clear']}>{t('board.allWell')}</p>}
       <ul>
-        {items.map((item, i) => (
+        {items.map((item) => (
           <li key={item.key} className={styles[item.level]}>
-            <details open={item.title === null || item.level === 'stop' || i < 2}>
+            <details open={item.key === opened}>
             <summary className={styles['title']}><Mark kind={item.level} /> <span className="unseen">{t(item.level === 'stop' ? 'board.stop' : 'board.watch')}: </span>{t.message(item.title ?? item.text)}</summary>
             {item.title !== null && <p>{t.message(item.text)}</p>}
             {item.more.map((m, n) => <p key={n}>{t.message(m)}</p>)}

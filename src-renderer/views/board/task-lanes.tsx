@@ -3,11 +3,11 @@ import { useDocument } from '../../app/document';
 import { useSpeaker } from '../../app/speak';
 import { Lane } from '../../parts/lane';
 import { useTimeScale, type TimeScale } from '../../parts/time-scale';
+import { useDensity } from './density';
 import { fitted, rowsOf } from './rows';
 import styles from './board.module.css';
 
-const rowHeight = 34;
-const barHeight = 26;
+const mostMealRows = 3;
 
 const shown = (scale: TimeScale) => (task: Task): boolean => task.end > scale.from && task.start < scale.to;
 
@@ -17,12 +17,12 @@ function Bar({ task, y, height, kind }: { readonly task: Task; readonly y: numbe
   const x = Math.max(0, scale.x(task.start));
   const width = Math.max(4, Math.min(scale.width, scale.x(task.end)) - x);
   const name = t.message(task.name);
-  const label = height >= 22 ? fitted(name, width - 8) : '';
+  const label = height >= 15 ? fitted(name, width - 8) : '';
   return (
     <g data-task={task.id}>
       <title>{t('board.taskTitle', { name, from: task.start, to: task.end })}</title>
       <rect x={x} y={y} width={width} height={height} className={styles[kind]} />
-      {label !== '' && <text x={x + 5} y={y + 18}>{label}</text>}
+      {label !== '' && <text x={x + 5} y={y + height / 2 + 5}>{label}</text>}
     </g>
   );
 }
@@ -32,6 +32,7 @@ export function MealLane() {
   const t = useSpeaker();
   const { plan } = useDocument();
   const scale = useTimeScale();
+  const { meal: rowHeight } = useDensity();
   const meal = new Set(plan.menu.dishes.filter((d) => d.recipe.brewing === undefined && d.role !== 'friedSnack' && d.role !== 'friedSide').map((d) => d.id));
   const tasks = plan.day.tasks.filter((task) => task.dish !== undefined && meal.has(task.dish));
   if (tasks.length === 0) return null;
@@ -39,14 +40,17 @@ export function MealLane() {
   const earlier = tasks.filter((task) => task.end <= scale.from);
   const rows = rowsOf(here.map((task) => ({ start: task.start, end: task.end, task })));
   const count = Math.max(1, ...rows.map((r) => r.row + 1));
+  // More rows than three grow thinner, so that the lane keeps its height.
+  const mostRows = Math.min(count, mostMealRows);
+  const packed = (mostRows * rowHeight) / count;
   const first = earlier[0];
   return (
     <Lane
-      kind="meal" title={t('lane.meal')} height={Math.max(count * rowHeight, 48)}
+      kind="meal" title={t('lane.meal')} height={Math.max(mostRows * rowHeight, 48)}
       notes={first === undefined ? [] : [t('board.earlier', { n: earlier.length }), t('board.from', { at: first.start })]}
       summary={t('board.mealSummary', { n: tasks.length })}
     >
-      {rows.map(({ item: { task }, row }) => <Bar key={task.id} task={task} y={row * rowHeight + 2} height={barHeight} kind="meal" />)}
+      {rows.map(({ item: { task }, row }) => <Bar key={task.id} task={task} y={row * packed + 1} height={Math.max(4, packed - 4)} kind="meal" />)}
     </Lane>
   );
 }
@@ -57,12 +61,13 @@ export function HandsLane() {
   const { plan } = useDocument();
   const scale = useTimeScale();
   const { people } = plan.event;
-  const top = 26;
+  const { handsTop: top, hands: rowHeight, legends } = useDensity();
+  const barHeight = rowHeight - 5;
   return (
     <Lane
       kind="hands" title={t('lane.hands')} height={Math.max(48, top + people.length * rowHeight)}
       rows={people.map((p, i) => ({ name: p.name, y: top + i * rowHeight + barHeight / 2 }))}
-      {...(plan.day.tasks.some((task) => task.attention > 0 && task.attention < 0.75) ? { legend: t('board.handsKey') } : {})}
+      {...(legends && plan.day.tasks.some((task) => task.attention > 0 && task.attention < 0.75) ? { legend: t('board.handsKey') } : {})}
       summary={t('board.handsSummary', { people: people.length, jobs: plan.day.tasks.filter((task) => task.who.length > 0).length })}
     >
       {people.map((person, i) => {
@@ -72,8 +77,8 @@ export function HandsLane() {
         const light = tasks.filter((task) => task.attention < 0.75);
         return (
           <g key={person.id}>
-            <line x1={0} x2={scale.width} y1={y + rowHeight - 4} y2={y + rowHeight - 4} className={styles['rowLine']} />
-            {light.map((task) => <Bar key={task.id} task={task} y={y + barHeight - 7} height={7} kind="hands" />)}
+            <line x1={0} x2={scale.width} y1={y + rowHeight - 2} y2={y + rowHeight - 2} className={styles['rowLine']} />
+            {light.map((task) => <Bar key={task.id} task={task} y={y + barHeight - 6} height={6} kind="hands" />)}
             {busy.map((task) => <Bar key={task.id} task={task} y={y} height={barHeight} kind="hands" />)}
           </g>
         );

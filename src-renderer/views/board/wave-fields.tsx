@@ -12,8 +12,8 @@ export function WaveFields() {
   const { plan, event, edit } = useDocument();
   if (plan.guests.waves.length === 0) return null;
   return (
-    <section className={styles['fields']} aria-labelledby="wave-fields-title">
-      <h2 id="wave-fields-title">{t('board.waves')}</h2>
+    <details className={styles['fields']}>
+      <summary>{t('board.waves')}</summary>
       <ul>
         {plan.guests.waves.map((wave) => (
           <li key={wave.id}>
@@ -27,6 +27,6 @@ export function WaveFields() {
           </li>
         ))}
       </ul>
-    </section>
+    </details>
   );
 }

@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { namesOf } from '../../../shared/sheets';
+import { mustNotSlip, namesOf } from '../../../shared/sheets';
 import { useDocument } from '../../app/document';
 import { useSpeaker } from '../../app/speak';
 import { Choice } from '../../parts/choice';
@@ -28,8 +28,8 @@ export function Day() {
     return task === undefined ? '' : `${formats.clock(task.start)} ${t.message(task.name)}.`;
   };
   const shown = event.people.some((p) => p.id === person) ? person : everybody;
-  const critical = day.tasks.filter((task) => day.critical.includes(task.id) && task.who.length > 0 && task.kind !== 'fry' && task.kind !== 'bowl');
-  const fried = day.tasks.some((task) => task.kind === 'fry');
+  const critical = day.tasks.filter(mustNotSlip);
+  const fried = day.tasks.some((task) => task.kind === 'fry' || task.kind === 'brew');
   return (
     <ViewPage title={t('view.day')}>
       {day.overloads.length > 0 && (

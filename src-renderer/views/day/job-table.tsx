@@ -1,5 +1,5 @@
 import { useEffect, useRef } from 'react';
-import type { Names } from '../../../shared/sheets';
+import { mustNotSlip, type Names } from '../../../shared/sheets';
 import type { Task } from '../../../shared/timeline';
 import { useSpeaker, type Speaker } from '../../app/speak';
 import styles from '../../parts/table.module.css';
@@ -38,7 +38,7 @@ export function JobTable({ tasks, names, chosen }: { readonly tasks: readonly Ta
               <td>{t.message(task.name)}{task.note !== undefined && <><br /><span className={styles['note']}>{t.message(task.note)}</span></>}</td>
               <td>{who(task, t, names)}{task.attention > 0 && task.attention < 1 && <span className={styles['note']}>, {t('sheets.day.share', { share: task.attention })}</span>}</td>
               <td className={styles['note']}>{task.needs.map((n) => t('sheets.day.thing', { thing: names.thing(n.thing), count: n.count })).join(', ')}</td>
-              <td className={styles['n']}>{task.slack <= 0 ? t('view.day.noSlack') : f.duration(task.slack)}</td>
+              <td className={styles['n']}>{mustNotSlip(task) ? t('view.day.noSlack') : f.duration(Math.max(0, task.slack))}</td>
             </tr>
           ))}
         </tbody>

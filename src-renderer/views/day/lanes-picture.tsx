@@ -1,8 +1,10 @@
 import type { Plan } from '../../../shared/plan';
+import { mustNotSlip } from '../../../shared/sheets';
 import type { Task } from '../../../shared/timeline';
 import { useNow } from '../../app/now';
 import { useSpeaker } from '../../app/speak';
 import { ClockPicture } from '../../parts/clock-picture';
+import { fittingLabel } from './fitting-label';
 import { lanesOf, type HelperLane } from './lanes';
 import styles from './day.module.css';
 
@@ -33,12 +35,13 @@ export function LanesPicture({ plan, from, to, chosen, onChoose }: PictureProps)
           const width = Math.max(3, scale.x(Math.min(to, task.end)) - x - 1);
           const name = t.message(task.name);
           const words = t('view.day.block', { job: name, from: task.start, to: task.end });
+          const label = fittingLabel(name, width - 10);
           return (
             <g key={task.id} className={styles['block']} data-part={task.attention > 0 && task.attention < 1} data-chosen={task.id === chosen} onClick={() => onChoose(task.id)}>
               <title>{words}</title>
               <rect x={x} y={y} width={width} height={rowHeight - 4} />
-              {task.slack <= 0 && task.who.length > 0 && <rect x={x} y={y} width={3} height={rowHeight - 4} className={styles['edge']} />}
-              {width > 40 && <svg x={x + 5} y={y} width={width - 7} height={rowHeight - 4}><text y={16}>{name}</text></svg>}
+              {mustNotSlip(task) && <rect x={x} y={y} width={3} height={rowHeight - 4} className={styles['edge']} />}
+              {label !== null && <text x={x + 6} y={y + 16}>{label}</text>}
             </g>
           );
         };

@@ -3,7 +3,7 @@ import { changePerson, removePerson } from '../../../shared/edit';
 import { useDocument } from '../../app/document';
 import { useSpeaker } from '../../app/speak';
 import { FigureButton } from '../../parts/figure-button';
-import { NumberField } from '../../parts/number-field';
+import { MeasureField } from '../../parts/measure-field';
 import { TextField } from '../../parts/text-field';
 import { Derived, Thing } from '../../parts/thing';
 import { TimeField } from '../../parts/time-field';
@@ -23,7 +23,7 @@ export function PersonThing({ person }: { readonly person: Person }) {
           <TextField label={t('view.kitchen.roles')} value={person.roles.join(', ')} onCommit={(text) => change({ roles: text.split(',').map((r) => r.trim()).filter((r) => r !== '') })} />
           <TimeField label={t('view.kitchen.hereFrom')} value={person.from} onCommit={(from) => change({ from })} />
           <TimeField label={t('view.kitchen.hereTo')} value={person.to} onCommit={(to) => change({ to })} />
-          <NumberField label={t('view.kitchen.lift')} unit="kg" value={person.liftKg ?? null} min={1} max={60} decimals={1} onClear={() => change({ liftKg: undefined })} onCommit={(liftKg) => change({ liftKg })} />
+          <MeasureField label={t('view.kitchen.lift')} unit="kg" value={person.liftKg ?? null} min={1} max={60} decimals={1} onClear={() => change({ liftKg: undefined })} onCommit={(liftKg) => change({ liftKg })} />
         </>
       )}
       figures={busy === undefined ? undefined : <Derived name={t('view.kitchen.busy')}><FigureButton figure={busy.minutes} title={`${person.name}: ${t('view.kitchen.busy')}`}>{t.formats.duration(busy.minutes.value)}</FigureButton></Derived>}

@@ -23,7 +23,7 @@ export function StationThing({ station }: { readonly station: Station }) {
   const fried = plan.menu.dishes.filter((d) => d.recipe.frying !== undefined);
   return (
     <Thing name={station.name} removeText={t('view.kitchen.remove')} remove={() => removeStation(event, station.id)} fields={(
-      <>
+      <div className={styles['station']}>
         <TextField label={t('view.kitchen.name')} value={station.name} onCommit={(name) => change({ name })} />
         <div className={styles['ticks']} role="group" aria-label={t('view.kitchen.stationPans')}>
           <span className={styles['ticksName']}>{t('view.kitchen.stationPans')}</span>
@@ -34,7 +34,7 @@ export function StationThing({ station }: { readonly station: Station }) {
           {fried.map((dish) => <Tick key={dish.id} label={dish.name} checked={station.dishes.includes(dish.id)} onChange={(on) => tick({ dishes: toggled(station.dishes, dish.id, on) })} />)}
         </div>
         {problem !== null && <p role="alert" className={styles['problem']}>{problem}</p>}
-      </>
+      </div>
     )} />
   );
 }

@@ -4,7 +4,7 @@ import { useDocument } from '../../app/document';
 import { useSpeaker } from '../../app/speak';
 import { Choice } from '../../parts/choice';
 import { FigureButton } from '../../parts/figure-button';
-import { NumberField } from '../../parts/number-field';
+import { MeasureField } from '../../parts/measure-field';
 import { TextField } from '../../parts/text-field';
 import { Derived, Thing } from '../../parts/thing';
 import { Tick } from '../../parts/tick';
@@ -18,8 +18,8 @@ export function PotThing({ pot }: { readonly pot: Pot }) {
     <Thing name={pot.name} removeText={t('view.kitchen.remove')} remove={() => removePot(event, pot.id)} fields={(
       <>
         <TextField label={t('view.kitchen.name')} value={pot.name} onCommit={(name) => change({ name })} />
-        <NumberField label={t('view.kitchen.litres')} unit="L" value={pot.litres} min={0.3} max={200} step={0.5} decimals={2} onCommit={(litres) => change({ litres })} />
-        <NumberField label={t('view.kitchen.mass')} unit="kg" value={pot.massKg} min={0.1} max={60} step={0.1} decimals={2} onCommit={(massKg) => change({ massKg })} />
+        <MeasureField label={t('view.kitchen.litres')} unit="L" value={pot.litres} min={0.3} max={200} step={0.5} decimals={2} onCommit={(litres) => change({ litres })} />
+        <MeasureField label={t('view.kitchen.mass')} unit="kg" value={pot.massKg} min={0.1} max={60} step={0.1} decimals={2} onCommit={(massKg) => change({ massKg })} />
       </>
     )} />
   );
@@ -39,8 +39,8 @@ export function DispenserThing({ dispenser }: { readonly dispenser: Dispenser })
         <>
           <TextField label={t('view.kitchen.name')} value={dispenser.name} onCommit={(name) => change({ name })} />
           <Choice label={t('view.kitchen.holds')} value={dispenser.dish ?? ''} options={[{ value: '', text: t('view.kitchen.anyDrink') }, ...drinks.map((d) => ({ value: d.id, text: d.name }))]} onCommit={(dish) => change({ dish: dish === '' ? undefined : dish })} />
-          <NumberField label={t('view.kitchen.litres')} unit="L" value={dispenser.litres} min={0.2} max={200} step={0.5} decimals={2} onCommit={(litres) => change({ litres })} />
-          <NumberField label={t('view.kitchen.mass')} unit="kg" value={dispenser.massKg} min={0.1} max={60} step={0.1} decimals={2} onCommit={(massKg) => change({ massKg })} />
+          <MeasureField label={t('view.kitchen.litres')} unit="L" value={dispenser.litres} min={0.2} max={200} step={0.5} decimals={2} onCommit={(litres) => change({ litres })} />
+          <MeasureField label={t('view.kitchen.mass')} unit="kg" value={dispenser.massKg} min={0.1} max={60} step={0.1} decimals={2} onCommit={(massKg) => change({ massKg })} />
           <Choice label={t('view.kitchen.insulation')} value={dispenser.insulation} onCommit={(insulation) => change({ insulation })}
             options={[{ value: 'foam', text: t('view.kitchen.foam') }, { value: 'vacuum', text: t('view.kitchen.vacuum') }, { value: 'none', text: t('view.kitchen.noInsulation') }, { value: 'heated', text: t('view.kitchen.heated') }]} />
           <Tick label={t('view.kitchen.fitForMilk')} checked={dispenser.fitForMilk} onChange={(fitForMilk) => { change({ fitForMilk }); }} />

@@ -28,7 +28,7 @@ export function DishRow({ dish, isOpen, onToggle }: { readonly dish: DishPlan; r
         <th scope="row" className={styles['name']}>
           <button type="button" className={styles['toggle']} aria-expanded={isOpen} onClick={onToggle}><span className={styles['arrow']}><Mark kind={isOpen ? 'opened' : 'closed'} /></span><span className="unseen">{t(isOpen ? 'view.menu.hide' : 'view.menu.show', { dish: '' })} </span>{dish.name}</button>
         </th>
-        <td className={table['n']}><FigureButton figure={dish.perAdult} title={`${dish.name}: ${t('view.menu.perAdult')}`} /></td>
+        <td className={table['n']}><FigureButton figure={dish.perAdult} title={`${dish.name}: ${t('view.menu.perAdult')}`}>{t.formats.figure(Math.round(dish.perAdult.value * 100) / 100, dish.perAdult.unit)}</FigureButton></td>
         <td><NumberField label={`${dish.name}: ${t('view.menu.takeUp')}`} bare unit="%" value={entry.takeUp * 100} min={0} max={100} step={5} onCommit={(n) => change({ takeUp: n / 100 })} /></td>
         <td>
           <div className={styles['served']}>
@@ -49,8 +49,8 @@ export function DishRow({ dish, isOpen, onToggle }: { readonly dish: DishPlan; r
           </div>
         </td>
         <td className={table['n']}><FigureButton figure={dish.portions} title={`${dish.name}: ${t('view.menu.portions')}`} /></td>
-        <td className={table['n']}><FigureButton figure={dish.totalFigure} title={`${dish.name}: ${t('view.menu.total')}`}>{t.formats.amount(amountText(dish.total))}</FigureButton></td>
-        <td className={dish.allergens.length === 0 ? `${table['note']} ${table['nowrap']}` : table['note']}>{dish.allergens.length === 0 ? t('view.menu.containsNone') : dish.allergens.map((a) => t(`allergen.${a}`).toLowerCase()).join(', ')}</td>
+        <td className={`${table['n']} ${styles['total']}`}><FigureButton figure={dish.totalFigure} title={`${dish.name}: ${t('view.menu.total')}`}>{t.formats.amount(amountText(dish.total))}</FigureButton></td>
+        <td className={table['note']}>{dish.allergens.length === 0 ? <><span aria-hidden="true">–</span><span className="unseen">{t('view.menu.containsNone')}</span></> : dish.allergens.map((a) => t(`allergen.${a}`).toLowerCase()).join(', ')}</td>
       </tr>
       {isOpen && (
         <tr className={styles['more']}>
