@@ -111,6 +111,8 @@ describe('the ingredient table', () => {
     expect(ingredient('milk-whole')?.against).toEqual(['vegan', 'lactoseFree']);
     expect(ingredient('spring-onion')?.against).toEqual(['noOnionGarlic']);
     expect(ingredient('pearl-barley')?.allergens).toEqual(['gluten']);
+    // Ready mixes that usually hold onion or garlic are closed to those who avoid them; the label may open them.
+    for (const id of ['stock-powder', 'ketchup', 'chilli-blend', 'garlic-powder', 'leek', 'shallot', 'chives']) expect(ingredient(id)?.against).toContain('noOnionGarlic');
   });
 
   it('never lets an allergen and its diet come apart', () => {

@@ -22,6 +22,13 @@ describe('each recipe of the starter shelf, planned alone in a plain kitchen', (
     expect(p.day.overloads).toEqual([]);
   });
 
+  it.each(starterShelf.recipes.map((r) => [r.id, r] as const))('%s is shopped for in US packs as well', (_id, r) => {
+    const event = plainEvent(r, 12);
+    const { lines } = plan({ ...event, preferences: { ...event.preferences, units: 'us' } }).buying;
+    expect(lines.filter((l) => l.packs.length === 0 && l.larder.amount.lt(l.need.amount)).map((l) => l.ingredient)).toEqual([]);
+    expect(lines.filter((l) => l.buy.amount.plus(l.larder.amount).lt(l.need.amount)).map((l) => l.ingredient)).toEqual([]);
+  });
+
   it('would see a fault: kidney beans boiled too short, and an ingredient nobody knows', () => {
     const beans = starter('kidney-bean-pot');
     const short = { ...beans, steps: beans.steps.map((s) => (s.does === 'boil' ? { ...s, passive: { ...s.passive, fixed: 10 } } : s)) };

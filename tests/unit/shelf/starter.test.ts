@@ -123,6 +123,16 @@ describe('safety written into the recipes', () => {
     }
   });
 
+  it('starts long soaks at an hour when somebody is awake, whenever from noon to seven the dish is served', () => {
+    const long = recipes.flatMap((r) => r.steps.filter((s) => s.does === 'soak' && s.passive.fixed > 240).map((s) => ({ id: r.id, s })));
+    expect(long.length).toBeGreaterThanOrEqual(6);
+    const begins = long.flatMap(({ id, s }) => [720, 780, 900, 1020, 1140].map((at) => {
+      const start = at - (s.endsBefore?.latest ?? 0) - s.passive.fixed - s.active.fixed;
+      return { id, hour: (((start % 1440) + 1440) % 1440) / 60 };
+    }));
+    expect(begins.filter((b) => b.hour < 6)).toEqual([]);
+  });
+
   it('keeps the relish in the fridge: its acidity was never measured', () => {
     const relish = starter('tomato-date-relish');
     expect(relish.steps.at(-1)?.keeps?.place).toBe('cold');
