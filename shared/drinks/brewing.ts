@@ -57,27 +57,61 @@ const handsMinutes = (size: RoundSize): number => (size.burnerMinutes === 0 ? si
 
 /** Of all pots and burners: most litres first, then the shortest wait, then the smallest pot, then the better burner. */
 function bestRound(place: BrewPlace, dish: DishPlan, brewing: Brewing, beside: (litres: number) => number, litres: number, by: number): PlacedRound | null {
-  const wait = Math.min(place.values.waitMinutes, brewing.goodForMinutes / 2);
-  let best: PlacedRound | null = null;
-  for (const pot of [...place.pots].sort((a, b) => a.litres - b.litres)) {
-    for (const burner of isBrewed(brewing) ? place.burners : [null]) {
-      const size = fitted(place, dish, brewing, beside, litres, pot, burner);
-      if (size === null || (best !== null && size.litres < best.size.litres - 1e-6)) continue;
-      const wish = { pot: `pot ${pot.id}`, burner: burner === null ? null : `burner ${burner.burner.id}`, burnerMinutes: size.burnerMinutes, minutes: size.minutes, by, wait, handsMinutes: handsMinutes(size) };
-      const startAt = latestStart(place.calendar, { ...wish, hands: place.hands }) ?? latestStart(place.calendar, { ...wish, hands: 0 });
-      if (startAt === null) continue;
-      const found: PlacedRound = { dish, pot, burner: burner?.burner.id ?? null, startAt, readyAt: startAt + size.minutes, pouredAt: by, size };
-      if (best === null || size.litres > best.size.litres + 1e-6 || found.readyAt > best.readyAt) best = found;
+  const choices: Choice[] = [];
+  const pots = place.pots.toSorted((a, b) => a.litres - b.litres);
+  const burners = isBrewed(brewing) ? place.burners : [null];
+  for (const pot of pots) {
+    const room = pot.litres * brewing.potFill;
+    for (const burner of burners) {
+      const whole = roundSize(place, dish, brewing, litres, beside(litres), pot, burner);
+      if (whole.potLitres > room + 1e-9) {
+        choices.push({ pot, burner, whole });
+        continue;
+      }
+      const found = placed(place, dish, brewing, { pot, burner, whole }, whole, by);
+      // All of it and no wait: nothing later in the list is better.
+      if (found?.readyAt === by) return found;
+      if (found !== null) choices.push({ pot, burner, whole, found });
     }
+  }
+  let best: PlacedRound | null = null;
+  // Those that hold all of it win over any that is cut; only without one are the others looked at.
+  for (const { found } of choices) if (found !== undefined && (best === null || found.readyAt > best.readyAt)) best = found;
+  return best ?? bestCut(place, dish, brewing, beside, litres, by, choices);
+}
+
+/** A pot, a burner, and what the whole wish would be in them; `found` when it fits and can be placed. */
+interface Choice {
+  readonly pot: Pot;
+  readonly burner: BurnerState | null;
+  readonly whole: RoundSize;
+  readonly found?: PlacedRound;
+}
+
+function bestCut(place: BrewPlace, dish: DishPlan, brewing: Brewing, beside: (litres: number) => number, litres: number, by: number, choices: readonly Choice[]): PlacedRound | null {
+  let best: PlacedRound | null = null;
+  for (const choice of choices) {
+    const size = cut(place, dish, brewing, beside, litres, choice);
+    if (size === null || (best !== null && size.litres < best.size.litres - 1e-6)) continue;
+    // As much as the best and no wait there already: only more litres would be better.
+    if (best !== null && best.readyAt === by && size.litres <= best.size.litres + 1e-6) continue;
+    const found = placed(place, dish, brewing, choice, size, by);
+    if (found !== null && (best === null || size.litres > best.size.litres + 1e-6 || found.readyAt > best.readyAt)) best = found;
   }
   return best;
 }
 
-/** The round, cut to what the pot may hold; null when even a little does not fit. */
-function fitted(place: BrewPlace, dish: DishPlan, brewing: Brewing, beside: (litres: number) => number, litres: number, pot: Pot, burner: BurnerState | null): RoundSize | null {
+/** A round at its latest free time, with free hands if they can be had; null when pot or burner is taken. */
+function placed(place: BrewPlace, dish: DishPlan, brewing: Brewing, { pot, burner }: Choice, size: RoundSize, by: number): PlacedRound | null {
+  const wait = Math.min(place.values.waitMinutes, brewing.goodForMinutes / 2);
+  const wish = { pot: `pot ${pot.id}`, burner: burner === null ? null : `burner ${burner.burner.id}`, burnerMinutes: size.burnerMinutes, minutes: size.minutes, by, wait, handsMinutes: handsMinutes(size) };
+  const startAt = latestStart(place.calendar, { ...wish, hands: place.hands }) ?? latestStart(place.calendar, { ...wish, hands: 0 });
+  return startAt === null ? null : { dish, pot, burner: burner?.burner.id ?? null, startAt, readyAt: startAt + size.minutes, pouredAt: by, size };
+}
+
+/** The round, cut to what the pot may hold; null when not even a little fits. */
+function cut(place: BrewPlace, dish: DishPlan, brewing: Brewing, beside: (litres: number) => number, litres: number, { pot, burner, whole }: Choice): RoundSize | null {
   const room = pot.litres * brewing.potFill;
-  const whole = roundSize(place, dish, brewing, litres, beside(litres), pot, burner);
-  if (whole.potLitres <= room + 1e-9) return whole;
   // Liquid in the pot is a straight line over litres served; two points give it.
   const small = roundSize(place, dish, brewing, litres / 2, beside(litres / 2), pot, burner);
   const slope = (whole.potLitres - small.potLitres) / (litres / 2);

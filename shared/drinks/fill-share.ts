@@ -1,5 +1,5 @@
 import type { BrewPlace } from './brew-place';
-import { wantedAt, wantedBetween, type DrinkLine, type Share } from './drink-line';
+import { wantedBetween, type DrinkLine, type Share } from './drink-line';
 import { filledC, lastsUntil } from './serving';
 import type { Vessel } from './vessels';
 
@@ -14,7 +14,7 @@ const tenthsUp = (litres: number): number => Math.ceil(litres * 10 - 1e-9) / 10;
 /** First minute so many litres, poured fresh at `at`, would not carry; `minutes` is how old they may grow. */
 function carriesUntil(place: BrewPlace, line: DrinkLine, vessel: Vessel, at: number, share: Share): number {
   const celsius = filledC(place.values, line.brewing, vessel, share.litres, freshC(place, line));
-  return lastsUntil(line.brewing, vessel, { at, litres: share.litres, celsius, oldAt: at + share.minutes }, (t) => wantedAt(line, t), line.last);
+  return lastsUntil(line.brewing, vessel, { at, litres: share.litres, celsius, oldAt: at + share.minutes }, { fromMinute: line.fromMinute, litres: line.wanted }, line.last);
 }
 
 /** A filling of no more than a share at `at`: what is wanted until then and a cup to spare, and how long that lasts. A smaller filling cools sooner. */
@@ -39,9 +39,15 @@ function fillingsWith(place: BrewPlace, line: DrinkLine, vessel: Vessel, at: num
 /** A vessel that is never too small. Unit: litres. */
 const boundless = 1e6;
 
-/** Smallest whole number between `low` and `high` that is enough; `high` is known to be. */
+/** Smallest whole number between `low` and `high` that is enough; `high` is known to be. Looks near `low` first, where it mostly lies. */
 function smallest(low: number, high: number, enough: (n: number) => boolean): number {
   let [from, to] = [low, high];
+  for (let step = 1; from < to; step *= 2) {
+    const near = from + step - 1;
+    if (near >= to) break;
+    if (enough(near)) to = near;
+    else from = near + 1;
+  }
   while (from < to) {
     const middle = Math.floor((from + to) / 2);
     if (enough(middle)) to = middle;

@@ -81,12 +81,13 @@ describe('a vessel', () => {
   it('lasts until it is empty, old or too cool, or past the last minute', () => {
     const v = vesselWith({});
     const fill = { at: 720, litres: 3, celsius: 85, oldAt: 1000 };
-    expect(lastsUntil(brewing, v, fill, () => 0.25, 900)).toBe(732);
-    expect(lastsUntil(brewing, v, { ...fill, oldAt: 724 }, () => 0.25, 900)).toBe(724);
-    expect(lastsUntil(brewing, v, { ...fill, celsius: 64 }, () => 0.25, 900)).toBe(720);
-    expect(lastsUntil(brewing, v, fill, (t) => (t < 732 ? 0.25 : 0), 900)).toBe(901);
-    expect(lastsUntil(brewing, v, fill, (t) => (t < 732 || t === 890 ? 0.25 : 0), 900)).toBe(732);
-    expect(lastsUntil(brewing, v, fill, () => 0, 730)).toBe(731);
+    const lasts = (poured: typeof fill, demand: (minute: number) => number, last: number) => lastsUntil(brewing, v, poured, { fromMinute: 700, litres: Array.from({ length: 300 }, (_, i) => demand(700 + i)) }, last);
+    expect(lasts(fill, () => 0.25, 900)).toBe(732);
+    expect(lasts({ ...fill, oldAt: 724 }, () => 0.25, 900)).toBe(724);
+    expect(lasts({ ...fill, celsius: 64 }, () => 0.25, 900)).toBe(720);
+    expect(lasts(fill, (t) => (t < 732 ? 0.25 : 0), 900)).toBe(901);
+    expect(lasts(fill, (t) => (t < 732 || t === 890 ? 0.25 : 0), 900)).toBe(732);
+    expect(lasts(fill, () => 0, 730)).toBe(731);
   });
 });
 
