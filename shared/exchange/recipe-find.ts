@@ -99,16 +99,21 @@ export function jsonIn(text: string): FoundJson {
   const values: unknown[] = [];
   let unreadable = 0;
   let from = 0;
+  let endless = 0;
+  // What is looked at again and again adds up: hostile texts are given up after a few times their own length.
+  let budget = 6 * text.length + 1_000_000;
   for (let tries = 0; tries < mostTries; tries++) {
     const offset = text.slice(from).search(/[{[]/);
     if (offset < 0) break;
     const start = from + offset;
     const end = closingAt(text, start);
+    budget -= (end ?? text.length) - start;
+    if (end === null) endless++;
+    if (budget < 0) break;
     const value = end === null ? undefined : tolerant(text.slice(start, end));
     if (value === undefined && /^[{[]\s*["{[]/.test(text.slice(start, start + 200))) unreadable++;
     if (value !== undefined) values.push(value);
-    // A stray bracket without its end would have every later one looked at again: the whole rest is then given up after a few tries.
-    if (end === null && unreadable > 8) break;
+    if (endless > 20) break;
     from = value === undefined || end === null ? start + 1 : end;
   }
   return { values, unreadable };

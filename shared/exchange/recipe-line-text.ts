@@ -48,7 +48,9 @@ export function lineText(line: ReadLine, formatsOf: FormatsOf, system?: 'metric'
   // Nothing was scaled in a line whose amount says nothing exact ("a few sprigs"): it is told as it was written.
   if (line.amount === undefined && line.rest !== undefined) return line.text.trim();
   const head = [amountWords(line, system, formatsOf), line.item].filter((part) => part !== '').join(' ');
-  const taste = line.toTaste ? say(formatsOf('metric'), 'recipe.line.toTaste') : '';
-  return [head, line.preparation ?? '', taste].filter((part) => part !== '').join(', ');
+  const taste = line.toTaste && !/\bas (?:needed|required|desired|necessary)\b/i.test(line.preparation ?? '') ? say(formatsOf('metric'), 'recipe.line.toTaste') : '';
+  const text = [head, line.preparation ?? '', taste].filter((part) => part !== '').join(', ');
+  // A number that was not understood has not been scaled: the cook sees it beside the line it comes from.
+  return line.rest === undefined ? text : say(formatsOf('metric'), 'recipe.line.asWritten', { text, line: line.text.trim() });
 }
 

@@ -27,14 +27,19 @@ const edges = (text: string): string => text.replace(/^[\s,;:.–—-]+(?=\D|$)/
 
 /** Splits "flour, sifted", "oil for frying", "salt, to taste" into food, preparation and "to taste". No word is lost but those of "to taste". */
 export function describe(text: string): Described {
-  const toTaste = taste.test(text);
-  const rest = edges(toTaste ? text.replace(taste, '') : text).replace(/^of (?:the )?/i, '');
+  const phrase = taste.exec(text)?.[0];
+  const needed = /as (?:needed|required|desired|necessary)/i.exec(phrase ?? '')?.[0];
+  const parts = apart(edges(phrase === undefined ? text : text.replace(phrase, '')).replace(/^of (?:the )?/i, ''));
+  return { item: parts.item, preparation: [parts.preparation, needed].filter((part) => part !== undefined && part !== '').join(', '), toTaste: phrase !== undefined };
+}
+
+function apart(rest: string): Omit<Described, 'toTaste'> {
   const at = splitAt(rest);
   const head = edges(at < 0 ? rest : rest.slice(0, at));
   const tail = at < 0 ? '' : edges(rest.slice(at + 1));
   const purpose = purposes.exec(head);
-  if (purpose === null) return { item: head, preparation: tail, toTaste };
-  return { item: edges(purpose[1] ?? ''), preparation: [purpose[2], tail].filter((part) => part !== undefined && part !== '').join(', '), toTaste };
+  if (purpose === null) return { item: head, preparation: tail };
+  return { item: edges(purpose[1] ?? ''), preparation: [purpose[2], tail].filter((part) => part !== undefined && part !== '').join(', ') };
 }
 
 const harmless = [

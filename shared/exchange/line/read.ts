@@ -51,7 +51,7 @@ const ofOne = /^((?:finely |freshly )?(?:grated |squeezed )?(?:juice|zest|rind)(
 function partOf(text: string): Begun | null {
   const match = ofOne.exec(text);
   const found = match === null ? null : begin(text.slice(match[0].length));
-  return found?.amount === undefined ? null : { ...found, manner: filled([match?.[1], found.manner], ', ') };
+  return found?.amount === undefined ? null : { ...found, manner: filled([match?.[1]?.toLowerCase(), found.manner], ', ') };
 }
 
 /** The amount at the end of the line: "Rice 500 g", "Onion - 2", "Chickpea flour: 1 cup". A bare number needs a sign before it. */

@@ -24,10 +24,13 @@ const spellings: readonly (readonly [UnitId, string, string])[] = [
   ['gallon', '1', 'gallon gallons gal gals'],
   ['piece', '1', 'piece pieces pc pcs nos'],
   ['piece', '12', 'dozen doz'],
-  ['bunch', '1', 'bunch bunches'],
-  ['clove', '1', 'clove cloves'],
-  ['slice', '1', 'slice slices'],
-  ['pinch', '1', 'pinch pinches'],
+  ['bunch', '1', 'bunch bunches bund'],
+  ['clove', '1', 'clove cloves zehe zehen gousse gousses'],
+  ['slice', '1', 'slice slices scheibe scheiben tranche tranches'],
+  ['pinch', '1', 'pinch pinches prise prisen'],
+  // A spoon of a European recipe is the metric one.
+  ['metricTbsp', '1', 'el esslöffel'],
+  ['metricTsp', '1', 'tl teelöffel'],
 ];
 const twoWords: readonly (readonly [UnitId, string])[] = [
   ['floz', 'fl oz'], ['floz', 'fluid ounce'], ['floz', 'fluid ounces'],
@@ -56,7 +59,7 @@ const plural: ReadonlyMap<string, string> = new Map(counted);
 /** The word of a counted thing for a number of them. */
 export const countWord = (single: string, many: boolean): string => (many ? (plural.get(single) ?? `${single}s`) : single);
 
-const token = /[ -]?([A-Za-z]+)(\.?)(?![A-Za-z])/y;
+const token = /[ -]?(\p{L}+)(\.?)(?!\p{L})/uy;
 
 /** A unit or counted thing found in a text. */
 export interface FoundUnit {

@@ -14,6 +14,7 @@ export const recipeWords = {
   'recipe.import.time': (p: { readonly field: string; readonly got: string }) => `The time "${p.got}" (${p.field}) could not be read. Set the minutes in the steps.`,
   'recipe.line.range': (p: { readonly low: string; readonly high: string }) => `${p.low} to ${p.high}`,
   'recipe.line.toTaste': 'to taste',
+  'recipe.line.asWritten': (p: { readonly text: string; readonly line: string }) => `${p.text} (as written, not scaled: ${p.line})`,
   'recipe.settle.line': (p: { readonly text: string }) => `"${p.text}" is not settled yet. Choose the food and write the amount, or leave the line out.`,
   'recipe.settle.field': (p: { readonly field: string }) => `The recipe does not fit here yet (${p.field}). Look at that field.`,
   'recipe.settle.notesCut': (p: { readonly most: number }, f) => `The notes hold ${f.number(p.most)} letters; what is longer was cut off. Keep the page.`,
