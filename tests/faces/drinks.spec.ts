@@ -12,6 +12,13 @@ test.describe('Drinks', () => {
     await expectAccessible(page);
   });
 
+  test('says in degrees how a flask cools', async ({ app: { page } }) => {
+    await openDemo(page, 'Lantern Evening');
+    await goTo(page, 'Drinks');
+    await expect(page.locator('main [data-figure-title="Tea flask: In the first hour, when full"]')).toHaveText(/loses about \d+ degrees/);
+    await expect(page.locator('main')).not.toContainText('nearer to the room');
+  });
+
   test('has as many rows of rounds as the totals say', async ({ app: { page } }) => {
     await openDemo(page, 'Lantern Evening');
     await goTo(page, 'Drinks');

@@ -93,6 +93,44 @@ test.describe('Sheets', () => {
     for (const title of ['Shopping list', 'Make ahead', 'Day plan', 'Cook: jobs of the day']) expect(pages.filter((text) => text.includes(title)).length, title).toBeGreaterThan(0);
   });
 
+  test('puts the whole day on four pages for the wall, every row whole, every job told', async ({ app: { page } }) => {
+    test.setTimeout(120_000);
+    await openDemo(page, 'Lantern Evening');
+    await goTo(page, 'Sheets');
+    for (const [id, most] of [['day', 4], ['helper-fryer', 2]] as const) {
+      const row = page.locator(`[data-sheet-row="${id}"]`);
+      await row.getByRole('button', { name: /^PDF of/ }).click();
+      const said = page.locator('main output', { hasText: 'Written to' });
+      await expect(said).toContainText(id === 'day' ? 'day-a.pdf' : 'fryer', { timeout: 30_000 });
+      const pages = pagesOf(/Written to (.*\.pdf), /.exec((await said.textContent()) ?? '')?.[1] ?? '');
+      expect(pages.length, id).toBeLessThanOrEqual(most);
+      // A row that is split starts its page without its time, or loses it.
+      const starts = pages.flatMap((text) => [...text.matchAll(/^ *(\d\d:\d\d) +\d\d:\d\d/gm)].map((m) => m[1]));
+      expect(starts.length).toBe(await row.locator('.tasks tbody tr').count());
+      for (const text of pages) expect(text).toMatch(/Done +Start/);
+    }
+  });
+
+  test('stands the tick boxes of a table in one line, and shows every row of the picture on one page', async ({ app: { page } }) => {
+    await openDemo(page, 'Lantern Evening');
+    await goTo(page, 'Sheets');
+    for (const id of ['day', 'helper-cook', 'helper-fryer', 'prep', 'shopping']) {
+      const read = await page.locator(`[data-sheet-row="${id}"] .sheet`).evaluate((sheet) => {
+        const papers = [...(sheet.parentElement?.parentElement?.querySelectorAll('[class*="paper"]') ?? [])].map((p) => p.getBoundingClientRect());
+        const lefts = [...sheet.querySelectorAll('.tickcell .tick')].map((box) => {
+          const { left, width } = box.getBoundingClientRect();
+          const paper = papers.find((p) => p.left <= left && left + width <= p.right);
+          return left - (paper?.left ?? 0);
+        });
+        const split = [...sheet.querySelectorAll('tbody tr')].filter((tr) => tr.getClientRects().length > 1 || [...tr.children].some((td) => td.getClientRects().length > 1)).length;
+        return { lefts, split };
+      });
+      expect(read.lefts.length, id).toBeGreaterThan(3);
+      expect(Math.max(...read.lefts) - Math.min(...read.lefts), id).toBeLessThan(0.5);
+      expect(read.split, id).toBe(0);
+    }
+  });
+
   test('tells a paper that no longer matches, and offers the next letter', async ({ app: { page } }) => {
     await openDemo(page, 'Lantern Evening');
     await goTo(page, 'Sheets');

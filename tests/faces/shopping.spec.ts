@@ -15,7 +15,7 @@ test.describe('Shopping', () => {
   test('sorts by a column and back', async ({ app: { page } }) => {
     await openDemo(page, 'Lantern Evening');
     await goTo(page, 'Shopping');
-    const names = (): Promise<string[]> => page.locator('td[data-column="ingredient"]').allTextContents();
+    const names = (): Promise<string[]> => page.locator('td[data-column="ingredient"] strong').allTextContents();
     const plain = await names();
     await page.getByRole('button', { name: 'Ingredient' }).click();
     await expect(page.getByRole('columnheader', { name: 'Ingredient' })).toHaveAttribute('aria-sort', 'ascending');
@@ -46,6 +46,15 @@ test.describe('Shopping', () => {
     await expect(buy).toHaveText('–');
     await page.getByRole('button', { name: 'Undo', exact: true }).click();
     await expect(buy).toHaveText(before ?? '');
+  });
+
+  test('fits a small window whole: no column is out of sight', async ({ app: { page } }) => {
+    await page.setViewportSize({ width: 1024, height: 640 });
+    await openDemo(page, 'Lantern Evening');
+    await goTo(page, 'Shopping');
+    const table = page.getByRole('table', { name: 'What to buy' });
+    await expect(table).toBeVisible();
+    expect(await table.evaluate((t) => t.getBoundingClientRect().right - (t.parentElement?.getBoundingClientRect().right ?? 0))).toBeLessThanOrEqual(1);
   });
 
   test('explains a wrong entry beside its field and keeps the plan', async ({ app: { page } }) => {

@@ -8,7 +8,7 @@ export const viewDayWords = {
   'view.day.overloads': 'Does not fit',
   'view.day.critical': 'What must not slip',
   'view.day.criticalLead': 'If one of these starts later, something is late for the guests.',
-  'view.day.criticalFry': 'Every bowl and batch of the fry sheet, and:',
+  'view.day.criticalFry': 'Every batch and bowl of the fry sheet, every round of the drinks sheet, and:',
   'view.day.lanes': 'Everybody on the clock',
   'view.day.lanesOf': (p: { day: string }) => `Everybody on the clock, ${p.day}`,
   'view.day.nobody': 'Nobody free',

@@ -35,7 +35,7 @@ export function LanesPicture({ plan, from, to, chosen, onChoose }: PictureProps)
           const width = Math.max(3, scale.x(Math.min(to, task.end)) - x - 1);
           const name = t.message(task.name);
           const words = t('view.day.block', { job: name, from: task.start, to: task.end });
-          const label = fittingLabel(name, width - 10);
+          const label = fittingLabel(task.kind === 'step' ? [name, name.slice(name.indexOf(': ') + 2)] : [name], width - 10);
           return (
             <g key={task.id} className={styles['block']} data-part={task.attention > 0 && task.attention < 1} data-chosen={task.id === chosen} onClick={() => onChoose(task.id)}>
               <title>{words}</title>

@@ -6,6 +6,7 @@ import type { Speaker } from '../../app/speak';
 import type { DataColumn } from '../../parts/data-table';
 import { FigureButton } from '../../parts/figure-button';
 import { NumberField } from '../../parts/number-field';
+import styles from './shopping.module.css';
 
 /** What the columns need besides the lines. */
 export interface ColumnContext {
@@ -33,7 +34,7 @@ export function shoppingColumns({ t, names, day, readOnly, setInHouse }: ColumnC
   const amount = (a: AmountText): string => t.formats.amount(a);
   return [
     { id: 'section', accessorFn: (l) => l.section, header: t('view.shopping.section'), cell: ({ row }) => names.section(row.original.section), sortFn: 'text', filterFn: 'equalsString' },
-    { id: 'ingredient', accessorFn: (l) => l.name, header: t('view.shopping.ingredient'), cell: ({ row }) => <strong>{row.original.name}</strong>, sortFn: 'text' },
+    { id: 'ingredient', accessorFn: (l) => l.name, header: t('view.shopping.ingredient'), cell: ({ row: { original: l } }) => <><strong>{l.name}</strong><br /><span className={styles['for']}>{t.formats.list([...new Set(l.origins.map((o) => names.dish(o.dish)))])}</span></>, sortFn: 'text' },
     {
       id: 'need', accessorFn: (l) => l.needFigure.value, header: t('view.shopping.need'), sortFn: 'basic',
       cell: ({ row: { original: l } }) => <FigureButton figure={l.needFigure} title={t('view.shopping.needOf', { ingredient: l.name })}>{amount(amountText(l.need))}</FigureButton>,
@@ -41,19 +42,22 @@ export function shoppingColumns({ t, names, day, readOnly, setInHouse }: ColumnC
     {
       id: 'larder', accessorFn: (l) => l.larder.amount.toNumber(), header: t('view.shopping.larder'), sortFn: 'basic',
       cell: ({ row: { original: l } }) => (readOnly ? amount(amountText(l.larder)) : (
-        <NumberField
-          label={t('view.shopping.larderOf', { ingredient: l.name })} bare value={l.larder.amount.gt(0) ? l.larder.amount.toNumber() : null} unit={t.loose(`unit.${l.larder.unit}`, { count: 2 })}
-          min={0} max={1_000_000} decimals={3} onClear={() => setInHouse(l, null)} onCommit={(v) => setInHouse(l, v)}
-        />
+        <div className={styles['house']}>
+          <NumberField
+            label={t('view.shopping.larderOf', { ingredient: l.name })} bare value={l.larder.amount.gt(0) ? l.larder.amount.toNumber() : null} unit={t.loose(`unit.${l.larder.unit}`, { count: 2 })}
+            min={0} max={1_000_000} decimals={3} onClear={() => setInHouse(l, null)} onCommit={(v) => setInHouse(l, v)}
+          />
+        </div>
       )),
     },
-    { id: 'buy', accessorFn: size, header: t('view.shopping.buy'), sortFn: 'basic', cell: ({ row: { original: l } }) => <strong>{l.buy.amount.gt(0) ? amount(amountText(l.buy)) : '–'}</strong> },
-    { id: 'packs', accessorFn: (l) => packWords(l, t), header: t('view.shopping.packs'), enableSorting: false },
+    {
+      id: 'buy', accessorFn: size, header: t('view.shopping.buy'), sortFn: 'basic',
+      cell: ({ row: { original: l } }) => <><strong>{l.buy.amount.gt(0) ? amount(amountText(l.buy)) : '–'}</strong>{l.packs.length > 0 && <><br /><span className={styles['packs']}>{packWords(l, t)}</span></>}</>,
+    },
     {
       id: 'when', accessorFn: (l) => l.keepsDays ?? 9999, header: t('view.shopping.when'), sortFn: 'basic',
       cell: ({ row: { original: l } }) => (l.keepsDays === null || l.keepsDays > 14 ? t('view.shopping.anyDay') : t.formats.date(shiftDay(day, -l.keepsDays))),
     },
-    { id: 'for', accessorFn: (l) => t.formats.list([...new Set(l.origins.map((o) => names.dish(o.dish)))]), header: t('view.shopping.for'), sortFn: 'text' },
     { id: 'cost', accessorFn: (l) => Number(l.cost ?? 0), header: t('view.shopping.cost.head'), sortFn: 'basic', cell: ({ row: { original: l } }) => (l.cost === undefined ? '' : t.formats.money(l.cost)) },
   ];
 }
