@@ -2,7 +2,7 @@ import type { Event } from '../event';
 import { invitedCounts } from '../guests';
 
 /**
- * Writes a headcount set as a whole into the waves (largest remainder, as the plan spreads it) and takes the override away. The people
+ * Writes a headcount set as a whole into the waves (Webster's method, as the plan spreads it) and takes the override away. The people
  * of every wave stay the same. Done before an edit of one wave's counts, which the override would otherwise spread over all waves.
  */
 export function materialiseHeadcount(event: Event): Event {

@@ -8,22 +8,33 @@ export const peopleIn = (counts: Readonly<Record<BandId, number>>, bands: readon
 export const everybody = (counts: Readonly<Record<BandId, number>>): number => peopleIn(counts, bandIds);
 
 /**
- * Splits a whole number in proportion to weights by largest remainder (Hamilton's method): each gets the whole part of its
- * exact share, the rest goes one by one to the largest remainders, earlier ones first. The parts add up to `total` exactly.
+ * Splits a whole number in proportion to weights by Webster's method (Sainte-Laguë): each further one goes to the largest
+ * weight / (2 × given + 1), earlier ones first on a tie. The parts add up to `total` exactly. Chosen over largest remainder because no part
+ * ever falls when the total rises by one: one guest more must not take one from another wave.
  * @param total whole number, zero or more. @param weights zero or more each, not all zero.
  */
-export function largestRemainder(total: number, weights: readonly number[]): number[] {
+export function inProportion(total: number, weights: readonly number[]): number[] {
   const sum = weights.reduce((a, b) => a + b, 0);
-  const exact = weights.map((w) => (sum > 0 ? (total * w) / sum : 0));
-  const parts = exact.map((x) => Math.floor(x + 1e-9));
-  let left = total - parts.reduce((a, b) => a + b, 0);
-  const order = exact.map((x, i) => ({ i, rest: x - (parts[i] ?? 0) })).toSorted((a, b) => b.rest - a.rest || a.i - b.i);
-  for (const { i } of order) {
-    if (left <= 0) break;
+  if (sum <= 0) return weights.map(() => 0);
+  // Rounded shares are the method's answer for a total near this one; from there a step at a time leads to it.
+  const parts = weights.map((w) => Math.round((total * w) / sum));
+  let given = parts.reduce((a, b) => a + b, 0);
+  for (; given < total; given += 1) {
+    const i = bestOf(weights, (j, k) => (weights[j] ?? 0) * (2 * (parts[k] ?? 0) + 1) > (weights[k] ?? 0) * (2 * (parts[j] ?? 0) + 1));
     parts[i] = (parts[i] ?? 0) + 1;
-    left -= 1;
+  }
+  for (; given > total; given -= 1) {
+    const i = bestOf(weights, (j, k) => (parts[j] ?? 0) > 0 && ((parts[k] ?? 0) === 0 || (weights[j] ?? 0) * (2 * (parts[k] ?? 0) - 1) <= (weights[k] ?? 0) * (2 * (parts[j] ?? 0) - 1)));
+    parts[i] = (parts[i] ?? 0) - 1;
   }
   return parts;
+}
+
+/** Index of the element that is better than every one before it. */
+function bestOf(list: readonly number[], better: (j: number, k: number) => boolean): number {
+  let best = 0;
+  for (let j = 1; j < list.length; j += 1) if (better(j, best)) best = j;
+  return best;
 }
 
 /** Where people go who belong to no band yet: adults to `adult`, children to the middle of childhood. */
@@ -47,7 +58,7 @@ export function invitedCounts(event: Event): Counts[] {
       first[startBand[who]] = total;
       continue;
     }
-    const parts = largestRemainder(total, weights);
+    const parts = inProportion(total, weights);
     cells.forEach(({ c, band }, i) => { c[band] = parts[i] ?? 0; });
   }
   return counts;

@@ -21,8 +21,8 @@ const scaled = (counts: Counts, share: number): Record<BandId, number> => {
 /**
  * Who comes, when, and how many are there in each minute. Arrivals are even over a wave's window, stays triangular, so that the expected
  * numbers are closed forms; percentiles come from exact distributions in which families come together (see `familySizes`).
- * Adding a guest to a wave never lowers any series or figure. A headcount set as a whole is split by largest remainder, which may move
- * single people between waves when the total changes by one.
+ * Adding a guest to a wave never lowers any series or figure. A headcount set as a whole is split by Webster's method, so that no wave loses
+ * anybody when the total rises by one.
  */
 export function planGuests(event: Event): GuestsPlan {
   const invited = invitedCounts(event);

@@ -8,7 +8,7 @@ export interface WavePlan {
   readonly name: string;
   readonly from: Minutes;
   readonly to: Minutes;
-  /** Invited, whole people by band, after a headcount override (largest remainder). */
+  /** Invited, whole people by band, after a headcount override (Webster's method). */
   readonly counts: Counts;
   readonly adults: number;
   readonly children: number;

@@ -41,7 +41,7 @@ export const waveSchema = z.looseObject({
 /** Who comes: waves, a headcount that overrides them, diets, allergies, guests at higher risk. */
 export const guestsSchema = z.looseObject({
   waves: z.array(waveSchema).max(60).default([]),
-  /** Headcount set as a whole; spread over waves and bands by largest remainder. null = as the waves say. */
+  /** Headcount set as a whole; spread over waves and bands by Webster's method. null = as the waves say. */
   headcount: z.looseObject({ adults: z.number().int().min(0).max(20000).nullable(), children: z.number().int().min(0).max(20000).nullable() }).default({ adults: null, children: null }),
   diets: z.array(z.looseObject({ diet: z.enum(dietIds), people: z.number().int().min(1) })).default([]),
   allergies: z.array(z.looseObject({ allergen: z.enum(allergenIds), people: z.number().int().min(1), note: noteSchema.optional() })).default([]),

@@ -1,7 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import * as fc from 'fast-check';
 import { addCrowd, addFamily, emptyCrowd, familySizes, percentile } from '../../../shared/guests/crowd';
-import { largestRemainder } from '../../../shared/guests/headcount';
+import { inProportion } from '../../../shared/guests/headcount';
+import { planGuests } from '../../../shared/guests';
+import { demo } from '../demo/demo';
 import { pertSlices } from '../../../shared/guests/scenarios';
 import { meanStay, minutesSpent, presentChance } from '../../../shared/guests/stay';
 import { betaQuantile, gammaQuantile, normalQuantile, normalShare } from '../../../shared/guests/chance/quantile';
@@ -9,18 +11,57 @@ import { logGamma } from '../../../shared/guests/chance/gamma';
 
 const stays = fc.array(fc.integer({ min: 1, max: 300 }), { minLength: 3, maxLength: 3 }).map((s) => s.toSorted((a, b) => a - b)).map(([a, b, c]) => ({ shortest: a!, usual: b!, longest: c! }));
 
-describe('splitting by largest remainder', () => {
-  test('adds up, and no part is more than one away from its exact share', () => {
-    fc.assert(fc.property(fc.integer({ min: 0, max: 5000 }), fc.array(fc.nat(500), { minLength: 1, maxLength: 20 }).filter((w) => w.some((x) => x > 0)), (total, weights) => {
-      const parts = largestRemainder(total, weights);
-      const sum = weights.reduce((a, b) => a + b, 0);
-      expect(parts.reduce((a, b) => a + b, 0)).toBe(total);
-      expect(parts.filter((p, i) => Math.abs(p - (total * weights[i]!) / sum) >= 1)).toEqual([]);
+describe('splitting in proportion (Webster)', () => {
+  const cells = fc.array(fc.nat(500), { minLength: 1, maxLength: 20 }).filter((w) => w.some((x) => x > 0));
+  const totalOf = (xs: readonly number[]) => xs.reduce((a, b) => a + b, 0);
+
+  test('adds up, gives nothing to a weight of nothing, and the weights themselves when their sum is asked for', () => {
+    fc.assert(fc.property(fc.integer({ min: 0, max: 5000 }), cells, (total, weights) => {
+      const parts = inProportion(total, weights);
+      expect(totalOf(parts)).toBe(total);
+      expect(parts.filter((p, i) => p < 0 || (weights[i] === 0 && p > 0))).toEqual([]);
+      expect(inProportion(totalOf(weights), weights)).toEqual(weights);
     }));
   });
-  test('the largest remainders get the rest, earlier ones first', () => {
-    expect(largestRemainder(10, [1, 1, 1])).toEqual([4, 3, 3]);
-    expect(largestRemainder(7, [50, 30, 20])).toEqual([4, 2, 1]);
+  test('one more never takes one from anybody', () => {
+    fc.assert(fc.property(fc.integer({ min: 0, max: 600 }), cells, (total, weights) => {
+      const [before, after] = [inProportion(total, weights), inProportion(total + 1, weights)];
+      expect(after.filter((p, i) => p < before[i]!)).toEqual([]);
+    }), { numRuns: 300 });
+  });
+  test('every part is fair: moving one from a part to another brings neither nearer to equal weight for each', () => {
+    fc.assert(fc.property(fc.integer({ min: 0, max: 600 }), cells, (total, weights) => {
+      const parts = inProportion(total, weights);
+      const next = Math.max(...weights.map((w, i) => w / (2 * parts[i]! + 1)));
+      const last = Math.min(...weights.flatMap((w, i) => (parts[i]! > 0 ? [w / (2 * parts[i]! - 1)] : [])));
+      expect(next).toBeLessThanOrEqual(last + 1e-9);
+    }));
+  });
+  test('worked by hand: quotients 50/1, 30/1, 20/1, 50/3, 30/3, 50/5, 50/7, 20/3', () => {
+    expect(inProportion(3, [50, 30, 20])).toEqual([1, 1, 1]);
+    expect(inProportion(4, [50, 30, 20])).toEqual([2, 1, 1]);
+    expect(inProportion(7, [50, 30, 20])).toEqual([4, 2, 1]);
+    expect(inProportion(10, [1, 1, 1])).toEqual([4, 3, 3]);
+    expect(inProportion(5, [0, 0])).toEqual([0, 0]);
+  });
+  test('where largest remainder gives 4, 4, 2 of ten and 5, 5, 1 of eleven, nobody loses', () => {
+    expect(inProportion(10, [6, 6, 2])).toEqual([5, 4, 1]);
+    expect(inProportion(11, [6, 6, 2])).toEqual([5, 5, 1]);
+  });
+});
+
+describe.each(['lantern-evening', 'school-fair-stall'] as const)('the headcount of %s, one by one from 0 to 300', (name) => {
+  test.each(['adults', 'children'] as const)('%s: no wave, no total and no peak ever falls', (who) => {
+    const event = demo(name);
+    const falls: string[] = [];
+    let before: readonly number[] = [];
+    for (let n = 0; n <= 300; n += 1) {
+      const g = planGuests({ ...event, guests: { ...event.guests, headcount: { adults: 60, children: 20, [who]: n } } });
+      const now = [g.adults.value, g.children.value, g.planned.value, g.peak.value, ...g.waves.flatMap((w) => [w.adults, w.children])];
+      now.forEach((v, i) => { if (v < (before[i] ?? 0) - 1e-9) falls.push(`${n}: figure ${i} from ${before[i]} to ${v}`); });
+      before = now;
+    }
+    expect(falls).toEqual([]);
   });
 });
 
