@@ -55,7 +55,7 @@ function isoDuration(minutes: number): string {
 export function recipeJsonLd(recipe: Recipe, formats: Formats): RecipeJsonLd {
   const { yield: made, steps, notes } = recipe;
   const minutes = steps.reduce((sum, step) => sum + step.active.fixed + step.passive.fixed, 0);
-  const amount = `${exactNumber(new Big(made.amount.amount))} ${unitWords[made.amount.unit] ?? made.amount.unit}`;
+  const amount = `${exactNumber(new Big(made.amount.amount))} ${made.amount.unit === 'piece' ? 'pieces' : (unitWords[made.amount.unit] ?? made.amount.unit)}`;
   return {
     '@context': 'https://schema.org', '@type': 'Recipe', name: recipe.name, ...(notes === undefined || notes === '' ? {} : { description: notes }),
     recipeYield: [`${exactNumber(new Big(made.portions))} servings`, amount],

@@ -36,7 +36,7 @@ export const yieldOfOwn = ({ yield: made }: Recipe): ImportedYield => ({
  * One of our own recipes for `factor` times its size, in the form of a scaled foreign one. Each line follows its own rule (linear, fixed, per batch,
  * damped). @param factor above 0.
  */
-export function scaleOwn(recipe: Recipe, factor: Big, formatsOf: FormatsOf, system?: 'metric' | 'us'): ScaledRecipe {
+export function scaleOwn(recipe: Recipe, factor: Big | number, formatsOf: FormatsOf, system?: 'metric' | 'us'): ScaledRecipe {
   const scaled = scaleRecipe(recipe, factor);
-  return { ...scaleImported({ name: recipe.name, lines: linesOfOwn(scaled) }, new Big(1), formatsOf, system), factor: plain(factor) };
+  return { ...scaleImported({ name: recipe.name, lines: linesOfOwn(scaled) }, new Big(1), formatsOf, system), factor: plain(new Big(factor)) };
 }

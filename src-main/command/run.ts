@@ -6,12 +6,13 @@ import { openCommand } from './open';
 import { planCommand } from './plan';
 import { scaleCommand } from './scale';
 import { sheetsCommand } from './sheets';
+import { shelfCommand } from './shelf';
 import { BadInput, exits, processTerminal } from './terminal';
 import type { Command, Terminal } from './terminal';
 import { tell } from './words';
 
 const commands: ReadonlyMap<string, Command> = new Map([
-  ['plan', planCommand], ['sheets', sheetsCommand], ['convert', convertCommand], ['scale', scaleCommand],
+  ['plan', planCommand], ['sheets', sheetsCommand], ['convert', convertCommand], ['scale', scaleCommand], ['shelf', shelfCommand],
   ['check', checkCommand], ['compare', compareCommand], ['open', openCommand],
 ]);
 

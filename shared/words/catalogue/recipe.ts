@@ -1,4 +1,4 @@
-import type { Entry } from '../formats';
+import type { Entry, Formats } from '../formats';
 
 /** Words of the subject `recipe`: recipes read from other places, and recipes scaled in the terminal. */
 export const recipeWords = {
@@ -43,4 +43,34 @@ Scales a recipe. RECIPE is a recipe, an event or a shelf of this program, or a p
   'command.scale.heading': (p: { name: string; factor: string }) => `${p.name}, ${p.factor} times`,
   'command.scale.line': (p: { text: string }) => `  ${p.text}`,
   'command.scale.unread': 'Look at these lines yourself; they could not be read in full:',
+  'command.usage.shelf': `Usage: brimful shelf list [--json]
+       brimful shelf show RECIPE [--json | --json-ld]
+       brimful shelf import FILE ... [--keep both|ours|theirs] [--role ROLE] [--portions N] [--yield "3 kg"]
+       brimful shelf export [RECIPE ...] [--json-ld] [--out FILE]
+
+The household's recipes, kept across events; until some are imported, those that come with the program.
+  --file SHELF   another shelf file
+  --keep         when a recipe of the same short name differs: both (as it is without --keep), ours or theirs
+  --role         where a foreign recipe stands in the meal; foreign recipes are taken in when nothing in them is left open
+  --yield        how much a foreign recipe makes, when it does not say; --portions likewise
+  --json-ld      as schema.org recipes for other programs
+  --out          into a file; without it, to the terminal`,
+  'command.shelf.what': 'Say what to do: brimful shelf list, show, import or export.',
+  'command.shelf.empty': 'There is no recipe on the shelf.',
+  'command.shelf.line': (p: { id: string; name: string; portions: number; makes: string }, f: Formats) => `${p.id}: ${p.name}, ${f.number(p.portions, 1)} ${f.plural(p.portions, 'portion', 'portions')}, ${p.makes}`,
+  'command.shelf.none': (p: { given: string }) => `There is no recipe "${p.given}" on the shelf. brimful shelf list names them.`,
+  'command.shelf.needs-recipe': 'Name the recipe. brimful shelf list names them.',
+  'command.shelf.keep': (p: { given: string }) => `--keep is both, ours or theirs, not "${p.given}".`,
+  'command.shelf.role': (p: { known: string }) => `Say with --role where the recipe stands in the meal: ${p.known}.`,
+  'command.shelf.yield': (p: { given: string }) => `"${p.given}" is no amount. Write a number and a unit, such as "3 kg".`,
+  'command.shelf.needs-yield': (p: { name: string }) => `"${p.name}" does not say how much it makes. Say it with --yield "3 kg".`,
+  'command.shelf.needs-portions': (p: { name: string }) => `"${p.name}" does not say how many portions it makes. Say it with --portions.`,
+  'command.shelf.weighed': (p: { name: string; weight: string }) => `"${p.name}" counts as ${p.weight}, the weight of all that goes in. Say it with --yield when it is less.`,
+  'command.shelf.open': (p: { name: string; count: number }, f: Formats) => `"${p.name}" has ${f.number(p.count)} ${f.plural(p.count, 'line', 'lines')} to settle first:`,
+  'command.shelf.open-line': (p: { text: string; what: string }) => `  ${p.text}: ${p.what}`,
+  'command.shelf.open.line': 'not read in full',
+  'command.shelf.open.food': 'which food this is',
+  'command.shelf.open.amount': 'how much',
+  'command.shelf.open.unit': 'what one of these weighs',
+  'command.shelf.open.canned': 'weight with or without the liquid',
 } as const satisfies Record<string, Entry>;

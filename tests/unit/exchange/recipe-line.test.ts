@@ -130,7 +130,7 @@ describe('properties', () => {
         expect(read.amount === undefined ? written : plain(read.amount.low)).toBe(wanted);
         expect(read.unit).toBe(unit);
       }
-    }), { numRuns: 1000 });
+    }), { numRuns: 300 });
   });
   it('reads decimals with a point or a comma the same, and both ends of ranges', () => {
     fc.assert(fc.property(fc.integer({ min: 0, max: 999 }), fc.integer({ min: 1, max: 99 }), fc.constantFrom(...units), (whole, hundredths, unit) => {
@@ -146,8 +146,9 @@ describe('properties', () => {
       fc.array(fc.constantFrom('1', '½', '2-3', '/', '(', ')', '400 g', 'cups', 'can', ',', ' ', 'of', 'a', 'few', 'salt', 'to taste', 'x', '-', '1,000', 'plus', '%', ':'), { maxLength: 14 }).map((parts) => parts.join(' '))), (line) => {
       const read = readIngredientLine(line);
       expect(read.text).toBe(line);
-      if (read.read !== 'whole') expect({ line, told: line === '' || (read.rest ?? '') !== '' }).toEqual({ line, told: true });
-      if (read.read === 'whole') expect(read.item).toMatch(/\p{L}/u);
+      // What was read whole names a food; of the rest the cook is shown something to look at.
+      const told = read.read === 'whole' ? /\p{L}/u.test(read.item) : line === '' || (read.rest ?? '') !== '';
+      expect({ line, told }).toEqual({ line, told: true });
     }), { numRuns: 2000 });
   });
   it('loses no word: each stands in the reading, or is its number, unit or "to taste"', () => {

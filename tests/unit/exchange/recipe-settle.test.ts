@@ -110,11 +110,12 @@ describe('written as JSON-LD and read back', () => {
   });
 });
 
+const factor = (wanted: Parameters<typeof factorFor>[0], recipeYield: unknown): string => {
+  const found = factorFor(wanted, read({ recipeIngredient: ['1 egg'], recipeYield }).yield);
+  return 'problem' in found ? `${found.problem.id}: ${sayMessage(formats, found.problem)}` : [plain(found.factor), ...found.notes.map((note) => note.id)].join(' ');
+};
+
 describe('the factor for a size', () => {
-  const factor = (wanted: Parameters<typeof factorFor>[0], recipeYield: unknown): string => {
-    const found = factorFor(wanted, read({ recipeIngredient: ['1 egg'], recipeYield }).yield);
-    return 'problem' in found ? `${found.problem.id}: ${sayMessage(formats, found.problem)}` : [plain(found.factor), ...found.notes.map((note) => note.id)].join(' ');
-  };
   it.each([
     [{ portions: '12' }, 4, '3'], [{ portions: '10' }, ['4', '4 servings'], '2.5'], [{ portions: '12' }, 'Serves 4 to 6', '3 recipe.scale.range'], [{ portions: '48' }, '24 biscuits', '2 recipe.scale.pieces'],
     [{ factor: '3.48' }, undefined, '3.48'], [{ factor: '1/2' }, 4, '0.5'], [{ yield: '3 kg' }, '750 g', '4'], [{ yield: '1 gallon' }, '2 quarts', '2'], [{ yield: '48 biscuits' }, '24 biscuits', '2'],
