@@ -11,9 +11,10 @@ import { logGamma } from '../../../shared/guests/chance/gamma';
 
 const stays = fc.array(fc.integer({ min: 1, max: 300 }), { minLength: 3, maxLength: 3 }).map((s) => s.toSorted((a, b) => a - b)).map(([a, b, c]) => ({ shortest: a!, usual: b!, longest: c! }));
 
+const totalOf = (xs: readonly number[]) => xs.reduce((a, b) => a + b, 0);
+
 describe('splitting in proportion (Webster)', () => {
   const cells = fc.array(fc.nat(500), { minLength: 1, maxLength: 20 }).filter((w) => w.some((x) => x > 0));
-  const totalOf = (xs: readonly number[]) => xs.reduce((a, b) => a + b, 0);
 
   test('adds up, gives nothing to a weight of nothing, and the weights themselves when their sum is asked for', () => {
     fc.assert(fc.property(fc.integer({ min: 0, max: 5000 }), cells, (total, weights) => {
