@@ -50,7 +50,7 @@ test.describe('Sheets', () => {
           expect(text, title).toContain('68 adults and 21 children');
           expect(text, title).toMatch(/Version\s+A/);
         });
-        const [head] = title.startsWith('Fry') ? ['Lift out'] : title.startsWith('Shopping') ? ['Needed'] : ['Done'];
+        const [head] = title.startsWith('Fry batches') ? ['Lift out'] : title.startsWith('Shopping') ? ['Needed'] : ['Done'];
         // Each page that holds rows holds their head again.
         for (const text of pages) if (/^\s*\d{1,2}\s+\d{1,2}:\d\d/m.test(text)) expect(text, title).toContain(head);
         await expect(row.locator('p').first()).toContainText('still matches the plan');

@@ -11,6 +11,9 @@ export interface RowWords {
   readonly lines: readonly string[];
 }
 
+/** Words that stay on one line. */
+const whole = (words: string): string => words.replaceAll(' ', '\u00a0');
+
 /** The part that runs by itself after a step, and who looks in on it. */
 function byItselfWords(task: Task, before: Task, context: SheetContext): string {
   const { formats: f } = context;
@@ -51,7 +54,7 @@ function stretchWords({ tasks }: DayRow, told: 'where' | 'each', context: SheetC
   const bowls = tasks.filter((t) => t.kind === 'bowl');
   const station = plan.frying.batches.find((b) => b.number === fry[0]?.batch)?.station ?? '';
   const title = say(f, 'sheets.day.stretch', { station: names.thing(station), batches: numberWords(fry.map((t) => t.batch ?? 0), context) });
-  if (told === 'each') return { title, lines: [say(f, 'sheets.day.follow', { batches: fry.map((t) => say(f, 'sheets.day.batchAt', { at: t.start, batch: t.batch ?? 0 })).join(', ') })] };
+  if (told === 'each') return { title, lines: [say(f, 'sheets.day.follow', { batches: fry.map((t) => whole(say(f, 'sheets.day.batchAt', { at: t.start, batch: t.batch ?? 0 }))).join(', ') })] };
   const mixed = bowls.length === 0 ? [] : [say(f, 'sheets.day.bowls', { n: bowls.length, from: bowls[0]?.bowl ?? 0, to: bowls.at(-1)?.bowl ?? 0, at: bowls.map((t) => f.clock(t.start)).join(', '), who: allWho(bowls, context) })];
   return { title, lines: [say(f, 'sheets.day.seeFry'), ...mixed] };
 }
@@ -60,7 +63,7 @@ function serveWords({ tasks: [first, ...rest] }: DayRow, context: SheetContext):
   const { formats: f } = context;
   if (first === undefined) return { title: '', lines: [] };
   const all = [first, ...rest];
-  return { title: sayMessage(f, first.name), lines: rest.length === 0 ? [] : [all.map((t) => say(f, 'sheets.day.serveAt', { at: t.start, who: whoWords(t, context) })).join(', ')] };
+  return { title: sayMessage(f, first.name), lines: rest.length === 0 ? [] : [all.map((t) => whole(say(f, 'sheets.day.serveAt', { at: t.start, who: whoWords(t, context) }))).join(', ')] };
 }
 
 function jobWords({ tasks: [first, ...rest] }: DayRow, context: SheetContext): RowWords {

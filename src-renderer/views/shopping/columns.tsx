@@ -27,14 +27,14 @@ function size(line: ShoppingLine): number {
 }
 
 const packWords = (line: ShoppingLine, t: Speaker): string =>
-  t.formats.list(line.packs.map((p) => t('sheets.shopping.packs', { count: p.count, size: t.formats.amount(amountText(p.size)) })));
+  t.formats.list(line.packs.map((p) => t('sheets.shopping.packs', { count: p.count, size: t.formats.amount(amountText(p.size)) }).replaceAll(' ', '\u00a0')));
 
 /** Columns of the shopping table. */
 export function shoppingColumns({ t, names, day, readOnly, setInHouse }: ColumnContext): readonly DataColumn<ShoppingLine>[] {
   const amount = (a: AmountText): string => t.formats.amount(a);
   return [
     { id: 'section', accessorFn: (l) => l.section, header: t('view.shopping.section'), cell: ({ row }) => names.section(row.original.section), sortFn: 'text', filterFn: 'equalsString' },
-    { id: 'ingredient', accessorFn: (l) => l.name, header: t('view.shopping.ingredient'), cell: ({ row: { original: l } }) => <><strong>{l.name}</strong><br /><span className={styles['for']}>{t.formats.list([...new Set(l.origins.map((o) => names.dish(o.dish)))])}</span></>, sortFn: 'text' },
+    { id: 'ingredient', accessorFn: (l) => l.name, header: t('view.shopping.ingredient'), cell: ({ row: { original: l } }) => <><strong>{l.name}</strong><span className={styles['for']}>{t.formats.list([...new Set(l.origins.map((o) => names.dish(o.dish)))])}</span></>, sortFn: 'text' },
     {
       id: 'need', accessorFn: (l) => l.needFigure.value, header: t('view.shopping.need'), sortFn: 'basic',
       cell: ({ row: { original: l } }) => <FigureButton figure={l.needFigure} title={t('view.shopping.needOf', { ingredient: l.name })}>{amount(amountText(l.need))}</FigureButton>,
@@ -52,11 +52,11 @@ export function shoppingColumns({ t, names, day, readOnly, setInHouse }: ColumnC
     },
     {
       id: 'buy', accessorFn: size, header: t('view.shopping.buy'), sortFn: 'basic',
-      cell: ({ row: { original: l } }) => <><strong>{l.buy.amount.gt(0) ? amount(amountText(l.buy)) : '–'}</strong>{l.packs.length > 0 && <><br /><span className={styles['packs']}>{packWords(l, t)}</span></>}</>,
+      cell: ({ row: { original: l } }) => <><strong>{l.buy.amount.gt(0) ? amount(amountText(l.buy)) : '–'}</strong>{l.packs.length > 0 && <span className={styles['packs']}>{packWords(l, t)}</span>}</>,
     },
     {
       id: 'when', accessorFn: (l) => l.keepsDays ?? 9999, header: t('view.shopping.when'), sortFn: 'basic',
-      cell: ({ row: { original: l } }) => (l.keepsDays === null || l.keepsDays > 14 ? t('view.shopping.anyDay') : t.formats.date(shiftDay(day, -l.keepsDays))),
+      cell: ({ row: { original: l } }) => <div className={styles['when']}>{l.keepsDays === null || l.keepsDays > 14 ? t('view.shopping.anyDay') : t.formats.date(shiftDay(day, -l.keepsDays))}</div>,
     },
     { id: 'cost', accessorFn: (l) => Number(l.cost ?? 0), header: t('view.shopping.cost.head'), sortFn: 'basic', cell: ({ row: { original: l } }) => (l.cost === undefined ? '' : t.formats.money(l.cost)) },
   ];
