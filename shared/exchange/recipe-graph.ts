@@ -14,8 +14,8 @@ export const field = (group: JsonGroup, key: string): unknown => (Object.hasOwn(
 export const isOfType = (group: JsonGroup, type: string): boolean =>
   listOf(field(group, '@type')).some((one) => typeof one === 'string' && one.replace(/^(?:https?:\/\/schema\.org\/|schema:)/, '').toLowerCase() === type.toLowerCase());
 
-/** Recipes taken from one text. */
-const mostRecipes = 50;
+/** Most recipes taken from one text. */
+export const mostRecipes = 500;
 const hasContent = (recipe: JsonGroup): boolean => ['recipeIngredient', 'ingredients', 'recipeInstructions'].some((key) => listOf(field(recipe, key)).length > 0);
 
 /**
@@ -25,7 +25,7 @@ const hasContent = (recipe: JsonGroup): boolean => ['recipeIngredient', 'ingredi
 export function recipesInJson(values: readonly unknown[]): JsonGroup[] {
   const found = new Map<string, JsonGroup>();
   const visit = (value: unknown, depth: number): void => {
-    if (depth > deepestRecipe || found.size >= mostRecipes || typeof value !== 'object' || value === null) return;
+    if (depth > deepestRecipe || found.size > mostRecipes || typeof value !== 'object' || value === null) return;
     if (isGroup(value) && isOfType(value, 'Recipe')) found.set(JSON.stringify([field(value, 'name'), field(value, 'recipeIngredient') ?? field(value, 'ingredients'), field(value, 'recipeInstructions')]), value);
     for (const inner of Object.values(value)) visit(inner, depth + 1);
   };

@@ -3,7 +3,7 @@ import type { Message } from '../words';
 import { readIngredientLine } from './line/read';
 import { ingredientTexts, minutesOf, stepsOf, textOf } from './recipe-fields';
 import { jsonInPage } from './recipe-find';
-import { recipesInJson, type JsonGroup } from './recipe-graph';
+import { mostRecipes, recipesInJson, type JsonGroup } from './recipe-graph';
 import type { ImportedRecipe, ImportProblem } from './recipe-types';
 import { readYield } from './recipe-yield';
 
@@ -60,7 +60,9 @@ export function readRecipes(text: string): { readonly recipes: readonly Imported
   if (text.length > longestPage) return { recipes: [], problems: [{ recipe: null, message: { id: 'recipe.import.tooLong', params: { most: longestPage } } }] };
   const { values, unreadable } = jsonInPage(text);
   const problems: ImportProblem[] = [];
-  const recipes = recipesInJson(values).map((raw, at) => readOne(raw, (message) => problems.push({ recipe: at, message })));
+  const found = recipesInJson(values);
+  if (found.length > mostRecipes) problems.push({ recipe: null, message: { id: 'recipe.import.manyRecipes', params: { most: mostRecipes } } });
+  const recipes = found.slice(0, mostRecipes).map((raw, at) => readOne(raw, (message) => problems.push({ recipe: at, message })));
   if (recipes.length === 0) problems.unshift({ recipe: null, message: { id: unreadable > 0 ? 'recipe.import.broken' : 'recipe.import.nothing' } });
   return { recipes, problems };
 }

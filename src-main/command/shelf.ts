@@ -21,7 +21,7 @@ export const shelfCommand: Command = {
   run: async (args, terminal) => {
     const given = readOptions(args, { file: 'string', json: 'boolean', 'json-ld': 'boolean', keep: 'string', out: 'string', role: 'string', yield: 'string', portions: 'string' });
     const [what, ...names] = given.files;
-    switch (what) {
+    switch (what ?? '') {
       case 'list': return list(given, terminal);
       case 'show': return show(names, given, terminal);
       case 'import': return bringIn(names, given, terminal);

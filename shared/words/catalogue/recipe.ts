@@ -5,6 +5,7 @@ export const recipeWords = {
   'recipe.import.nothing': 'There is no recipe in this text. Paste the whole page, or the part between { and }.',
   'recipe.import.broken': 'The text has data in it, but they are cut off or damaged. Save the page anew and paste all of it.',
   'recipe.import.tooLong': (p: { readonly most: number }, f) => `The text is longer than ${f.number(p.most / 1_000_000)} million letters. Paste only the part with the recipe.`,
+  'recipe.import.manyRecipes': (p: { readonly most: number }, f) => `There are more than ${f.number(p.most)} recipes. Only the first ${f.number(p.most)} were read; paste the others by themselves.`,
   'recipe.import.noName': 'The recipe has no name. Give it one.',
   'recipe.import.noLines': 'The recipe has no ingredients. Add them by hand.',
   'recipe.import.manyLines': (p: { readonly count: number; readonly most: number }, f) => `The recipe has ${f.number(p.count)} ingredient lines. Only the first ${f.number(p.most)} were read.`,

@@ -35,7 +35,9 @@ describe('hostile text does no harm', () => {
     const long = readRecipes(recipe({ recipeIngredient: [`1 cup ${'a'.repeat(100_000)}`] })).recipes[0];
     expect(long?.lines[0]?.read).toBe('none');
     expect(ids(recipe({ recipeIngredient: Array.from({ length: 5000 }, (_, n) => `${n} cups rice`) }))).toContain('recipe.import.manyLines');
-    expect(readRecipes(`[${Array.from({ length: 400 }, (_, n) => recipe({ name: `R${n}` })).join(',')}]`).recipes.length).toBe(50);
+    const many = readRecipes(`[${Array.from({ length: 700 }, (_, n) => recipe({ name: `R${n}` })).join(',')}]`);
+    expect(many.recipes.length).toBe(500);
+    expect(many.problems[0]).toEqual({ recipe: null, message: { id: 'recipe.import.manyRecipes', params: { most: 500 } } });
   });
   it('texts made to be slow are given up in time', () => {
     const started = performance.now();

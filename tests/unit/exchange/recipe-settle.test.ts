@@ -1,8 +1,10 @@
+import { readFileSync } from 'node:fs';
 import * as fc from 'fast-check';
 import { Big } from 'big.js';
 import { describe, expect, it } from 'vitest';
 import { eventSchema, formatsFor, recipeSchema, type Recipe } from '../../../shared/event';
 import { factorFor, matchIngredient, proposeLine, readIngredientLine, readRecipes, recipeJsonLd, scaleOwn, toRecipe, weightOfLines, yieldOfOwn, type ImportedRecipe, type Settled } from '../../../shared/exchange';
+import { parseShelf } from '../../../shared/household';
 import { plain, unitIds } from '../../../shared/measure';
 import { ingredient, ingredients } from '../../../shared/reference';
 import { otherNames } from '../../../shared/exchange/line/names';
@@ -86,8 +88,11 @@ function roundTrip(recipe: Recipe): { readonly before: unknown[]; readonly after
 }
 
 describe('written as JSON-LD and read back', () => {
-  it.each(demos)('the recipes of %s keep every amount and the yield', (name) => {
-    for (const recipe of demo(name).recipes) {
+  const starter = parseShelf(readFileSync('assets/app/shelf/starter.brimful-shelf', 'utf8'));
+  const kept = new Map<string, readonly Recipe[]>([...demos.map((name) => [name, demo(name).recipes] as const), ['the starter shelf', starter.ok ? starter.shelf.recipes : []]]);
+  it.each([...kept.keys()])('the recipes of %s keep every amount and the yield', (name) => {
+    expect(kept.get(name)?.length).toBeGreaterThan(0);
+    for (const recipe of kept.get(name) ?? []) {
       const { before, after, back } = roundTrip(recipe);
       expect(after).toEqual(before);
       expect(back.name).toBe(recipe.name);
