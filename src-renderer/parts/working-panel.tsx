@@ -1,5 +1,6 @@
 import { useEffect, useRef } from 'react';
 import type { Figure, Origin, Term } from '../../shared/figure';
+import { sourceTitle } from '../../shared/reference';
 import { sourceWords } from '../app/sources';
 import { useSpeaker, type Speaker } from '../app/speak';
 import { useWorking, working } from '../app/working';
@@ -67,7 +68,7 @@ export function WorkingPanel() {
       <h3 className={styles['sub']}>{t('part.inputs')}</h3>
       <ul className={styles['terms']}>
         {made.terms.map((term) => (
-          <li key={term.key} data-term={term.key} data-leaf={term.figure === undefined ? (term.origin?.kind ?? '') : undefined} data-source={term.origin?.kind === 'table' ? term.origin.source : undefined}>
+          <li key={term.key} data-term={term.key} data-leaf={term.figure === undefined ? (term.origin?.kind ?? '') : undefined} {...tableData(term.origin)}>
             <span className={styles['label']}>{labelOf(t, term)}</span>
             {term.figure === undefined
               ? <span className={styles['amount']}>{termValue(t, term)}</span>
@@ -80,6 +81,10 @@ export function WorkingPanel() {
     </aside>
   );
 }
+
+/** The table an input is from, and whether we can name it: read by tests, which open every working. */
+const tableData = (origin: Origin | undefined): { readonly 'data-source'?: string; readonly 'data-known'?: boolean } =>
+  (origin?.kind === 'table' ? { 'data-source': origin.source, 'data-known': sourceTitle(origin.source) !== undefined } : {});
 
 function ListOf({ values }: { readonly values: readonly number[] }) {
   const t = useSpeaker();

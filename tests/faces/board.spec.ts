@@ -5,6 +5,8 @@ import { openDemo } from './views-open';
 import { openEveryWorking } from './workings';
 
 const figure = async (page: Page, title: string): Promise<number> => Number(await page.locator(`main [data-figure-title="${title}"]`).first().getAttribute('data-figure-value'));
+/** The waves as numbers are folded until asked for. */
+const showNumbers = (page: Page): Promise<void> => page.getByText('Waves as numbers').click();
 const adults = (page: Page) => page.locator('main header').getByRole('spinbutton', { name: 'Adults' });
 
 test.describe('Board', () => {
@@ -53,6 +55,7 @@ test.describe('Board', () => {
   });
 
   test('dragging a wave moves it by steps of 5 minutes, everything follows, and one undo takes it back', async ({ app: { page } }) => {
+    await showNumbers(page);
     const block = page.locator('[data-wave="afternoon"] button');
     const box = await block.boundingBox();
     if (box === null) throw new Error('the wave is not drawn');
@@ -75,6 +78,7 @@ test.describe('Board', () => {
   });
 
   test('the edges of a wave change its window; the arrow keys move it', async ({ app: { page } }) => {
+    await showNumbers(page);
     const group = page.getByRole('group', { name: 'Afternoon' });
     const edge = page.locator('[data-wave="afternoon"] [data-edge="to"]');
     const box = await edge.boundingBox();
@@ -95,6 +99,7 @@ test.describe('Board', () => {
   });
 
   test('a wave is typed as well: "1430" is half past two', async ({ app: { page } }) => {
+    await showNumbers(page);
     const field = page.getByRole('group', { name: 'Afternoon' }).getByRole('textbox', { name: 'First arrive' });
     await field.fill('1430');
     await field.press('Tab');
@@ -120,6 +125,19 @@ test.describe('Board', () => {
       .map(({ name, box }) => `${name} ${Math.round(box.width)} × ${Math.round(box.height)}`));
     expect(small).toEqual([]);
   });
+});
+
+test('a laptop screen shows all five lanes at once; also with the change strip', async ({ app: { page } }) => {
+  for (const size of [{ width: 1440, height: 900 }, { width: 1280, height: 800 }]) {
+    await page.setViewportSize(size);
+    if (size.width === 1440) await openDemo(page, 'Lantern Evening');
+    const children = page.locator('main header').getByRole('spinbutton', { name: 'Children' });
+    for (const count of ['21', '26']) {
+      await children.fill(count);
+      await children.press('Enter');
+      for (const lane of ['guests', 'frying', 'drinks', 'meal', 'hands']) await expect(page.locator(`[data-lane="${lane}"]`), `${lane}, ${size.width} wide, ${count} children`).toBeInViewport({ ratio: 0.99 });
+    }
+  }
 });
 
 test('a narrow, low window loses nothing', async ({ app: { page } }) => {

@@ -9,5 +9,5 @@ export async function openDemo(page: Page, title: string): Promise<void> {
 /** Goes to a view by the left rule. */
 export async function goTo(page: Page, view: string): Promise<void> {
   await page.getByRole('navigation').getByRole('button', { name: view, exact: true }).click();
-  await page.locator(`main[data-view]`).getByRole('heading', { name: view, exact: true }).first().waitFor();
+  await page.locator(`main[data-view="${view.toLowerCase()}"]`).waitFor();
 }
