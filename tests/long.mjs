@@ -11,7 +11,7 @@ const start = Date.now() % 4_294_967_296;
 process.stdout.write(`Killing a save ${rounds} times (start number ${start})...\n`);
 const count = await killWhileSaving(rounds, start);
 process.stdout.write(`${JSON.stringify(count)}\n`);
-const bad = count.torn + count.lost + count.tornBackups + count.unswept;
+const bad = count.torn + count.lost + count.tornBackups + count.strayBackups + count.unswept;
 process.stdout.write(bad === 0
   ? `0 of ${rounds} saves torn or lost: with 95 % confidence fewer than ${(300 / rounds).toFixed(2)} % are.\n`
   : `${bad} bad outcomes.\n`);

@@ -8,12 +8,14 @@ import { temporaryName } from './temporary-names';
 export interface SaveOptions {
   /** Keep the version before as `<path>.bak`. */
   readonly backup?: boolean;
+  /** The version before could not be kept. The save goes on: an old `.bak` must not stand in its way. */
+  readonly backupFailed?: (error: unknown) => void;
   readonly calls?: FileCalls;
 }
 
 /**
  * Writes a file so that a reader finds the old version or the new one, whole, whatever happens in between:
- * a new file beside it, flushed, renamed over it, and the folder flushed. Answers the new modification time.
+ * a new file beside it, flushed, renamed over it, and the folder flushed where the disk can. Answers the new modification time.
  * @throws HostProblem with a sentence of its own for a full disk, a file or folder that may only be read, a missing folder.
  */
 export async function saveAtomically(path: string, content: string | Uint8Array, options: SaveOptions = {}): Promise<number> {
@@ -23,16 +25,20 @@ export async function saveAtomically(path: string, content: string | Uint8Array,
     const mode = await modeOf(target, calls);
     if (mode !== null) await calls.mayWrite(target);
     const temporary = temporaryName(target);
+    let modified: number;
     try {
       await writeFlushed(temporary, typeof content === 'string' ? Buffer.from(content, 'utf8') : content, mode ?? 0o644, calls);
-      if (options.backup === true && mode !== null) await keepPrevious(target, calls);
+      // A rename keeps the time. Asked for now, so that nothing after the rename can make a save that stands look failed.
+      modified = await calls.modified(temporary);
+      if (options.backup === true && mode !== null) await keepPrevious(target, calls).catch((error: unknown) => options.backupFailed?.(error));
       await renamePatiently(temporary, target, calls);
     } catch (error) {
       await calls.remove(temporary).catch(() => {});
       throw error;
     }
-    await calls.syncFolder(dirname(target));
-    return await calls.modified(target);
+    // Some disks (network folders, memory sticks) cannot flush a folder. The file is in its place all the same.
+    await calls.syncFolder(dirname(target)).catch(() => {});
+    return modified;
   } catch (error) {
     throw diskProblem(error, path);
   }
@@ -81,6 +87,7 @@ async function keepPrevious(target: string, calls: FileCalls): Promise<void> {
     } catch {
       // Disks without second names (memory sticks) get a copy.
       await calls.copy(target, aside);
+      await calls.syncFile(aside);
     }
     await calls.rename(aside, `${target}.bak`);
   } catch (error) {

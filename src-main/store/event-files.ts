@@ -2,14 +2,14 @@ import { stat } from 'node:fs/promises';
 import { extname, isAbsolute } from 'node:path';
 import { HostProblem } from '../problem';
 import { saveAtomically } from './atomic-save';
-import type { FileCalls } from './file-calls';
+import type { SaveOptions } from './atomic-save';
 import { InTurn } from './in-turn';
 import { readText } from './read-text';
 import type { ReadText } from './read-text';
 
 const turns = new InTurn();
 const eventEndings: readonly string[] = ['.brimful'];
-const exportEndings: readonly string[] = ['.pdf', '.html', '.csv', '.txt', '.brimful'];
+const exportEndings: readonly string[] = ['.pdf', '.html', '.csv', '.txt'];
 
 /** Reads an event file. @throws HostProblem */
 export function openEvent(path: string): Promise<ReadText> {
@@ -22,12 +22,12 @@ export function openEvent(path: string): Promise<ReadText> {
  * @param expect the modification time last seen (milliseconds), or null to overwrite whatever is there
  * @throws HostProblem `changed-outside` when the file is newer or older than expected; nothing is written then
  */
-export function saveEvent(path: string, text: string, expect: number | null, calls?: FileCalls): Promise<number> {
+export function saveEvent(path: string, text: string, expect: number | null, options: Omit<SaveOptions, 'backup'> = {}): Promise<number> {
   checkPath(path, eventEndings);
   return turns.run(path, async () => {
     const there = await modifiedOf(path);
     if (expect !== null && there !== null && there !== expect) throw HostProblem.of('host.changed-outside', { path });
-    return saveAtomically(path, text, { backup: true, ...(calls ? { calls } : {}) });
+    return saveAtomically(path, text, { ...options, backup: true });
   });
 }
 

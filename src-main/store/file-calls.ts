@@ -20,6 +20,7 @@ export interface FileCalls {
   remove(path: string): Promise<void>;
   list(folder: string): Promise<string[]>;
   makeFolder(folder: string): Promise<void>;
+  syncFile(path: string): Promise<void>;
   syncFolder(folder: string): Promise<void>;
 }
 
@@ -44,6 +45,14 @@ export const diskCalls: FileCalls = {
   list: (folder) => readdir(folder),
   makeFolder: async (folder) => {
     await mkdir(folder, { recursive: true });
+  },
+  syncFile: async (path) => {
+    const handle = await open(path, 'r+');
+    try {
+      await handle.sync();
+    } finally {
+      await handle.close();
+    }
   },
   syncFolder: async (folder) => {
     // Windows cannot open a folder for flushing; the rename itself is journalled there.

@@ -16,6 +16,8 @@ export interface KillCount {
   readonly lost: number;
   /** The version before is torn. */
   readonly tornBackups: number;
+  /** The version before is missing, or is neither the file's own version nor the one just before it. */
+  readonly strayBackups: number;
   /** Kills that left a temporary file behind. */
   readonly leftovers: number;
   /** Leftovers still there after the store was opened again. */
@@ -37,7 +39,7 @@ export function delaysFrom(start: number): () => number {
 export async function killWhileSaving(rounds: number, start: number): Promise<KillCount> {
   const delay = delaysFrom(start);
   const child = await builtChild();
-  const count = { kills: 0, torn: 0, lost: 0, tornBackups: 0, leftovers: 0, unswept: 0 };
+  const count = { kills: 0, torn: 0, lost: 0, tornBackups: 0, strayBackups: 0, leftovers: 0, unswept: 0 };
   for (let round = 0; round < rounds; round += 1) {
     const folder = await mkdtemp(join(tmpdir(), 'brimful-kill-'));
     const path = join(folder, 'feast.brimful');
@@ -47,7 +49,10 @@ export async function killWhileSaving(rounds: number, start: number): Promise<Ki
     if (version === null) count.torn += 1;
     else if (version < reported) count.lost += 1;
     const backup = await readFile(`${path}.bak`, 'utf8').catch(() => null);
-    if (backup !== null && versionIn(backup) === null) count.tornBackups += 1;
+    const before = backup === null ? 0 : versionIn(backup);
+    if (before === null) count.tornBackups += 1;
+    // The backup is put in place first: killed in between, both are the same version.
+    else if (version !== null && before !== version - 1 && before !== version) count.strayBackups += 1;
     if ((await leftoversIn(folder)) > 0) count.leftovers += 1;
     await openStore({ data: join(folder, 'data'), events: folder, demos: folder });
     count.unswept += await leftoversIn(folder);

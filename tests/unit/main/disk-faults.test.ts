@@ -37,6 +37,7 @@ function breaking(at: number, forEver: boolean, code: string): { calls: FileCall
     remove: (p) => step(() => diskCalls.remove(p)),
     list: (p) => step(() => diskCalls.list(p)),
     makeFolder: (p) => step(() => diskCalls.makeFolder(p)),
+    syncFile: (p) => step(() => diskCalls.syncFile(p)),
     syncFolder: (p) => step(() => diskCalls.syncFolder(p)),
   };
   return { calls, made: () => made };

@@ -1,4 +1,4 @@
-import { chmod, link, lstat, mkdtemp, readFile, readdir, rm, stat, symlink, utimes, writeFile } from 'node:fs/promises';
+import { chmod, link, lstat, mkdir, mkdtemp, readFile, readdir, rm, stat, symlink, utimes, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
@@ -78,12 +78,40 @@ describe('saving whole or not at all', () => {
 
   it.each([
     ['create', 'ENOSPC', 'full'], ['create', 'EROFS', 'read-only'], ['create', 'EACCES', 'read-only'], ['create', 'ENOENT', 'no-folder'],
-    ['create', 'ENAMETOOLONG', 'name-too-long'], ['rename', 'EIO', 'disk'], ['mayWrite', 'EACCES', 'read-only'], ['syncFolder', 'EIO', 'disk'],
+    ['create', 'ENAMETOOLONG', 'name-too-long'], ['rename', 'EIO', 'disk'], ['mayWrite', 'EACCES', 'read-only'],
   ] as const)('tells %s failing with %s as %s', async (call, code, problem) => {
     const path = join(folder, 'a.brimful');
     await saveAtomically(path, 'old');
     expect(await codeOf(saveAtomically(path, 'new', { backup: true, calls: failing(call, code) }))).toBe(problem);
     expect(['old', 'new']).toContain(await readFile(path, 'utf8'));
+  });
+
+  it.each(['EINVAL', 'ENOTSUP', 'EIO'])('stands when the folder cannot be flushed after the rename (%s)', async (code) => {
+    const path = join(folder, 'a.brimful');
+    await saveAtomically(path, 'old');
+    const modified = await saveAtomically(path, 'new', { calls: failing('syncFolder', code) });
+    expect(await readFile(path, 'utf8')).toBe('new');
+    expect(modified).toBe((await stat(path)).mtimeMs);
+  });
+
+  it('saves although the .bak cannot be replaced, and says so', async () => {
+    const path = join(folder, 'a.brimful');
+    await saveAtomically(path, 'old');
+    await mkdir(`${path}.bak`);
+    const heard: unknown[] = [];
+    await saveAtomically(path, 'new', { backup: true, backupFailed: (error) => heard.push(error) });
+    expect(await readFile(path, 'utf8')).toBe('new');
+    expect(heard).toHaveLength(1);
+    expect(await names()).toEqual(['a.brimful', 'a.brimful.bak']);
+  });
+
+  it('flushes a version before that had to be copied', async () => {
+    const path = join(folder, 'a.brimful');
+    await saveAtomically(path, 'old');
+    const flushed: string[] = [];
+    await saveAtomically(path, 'new', { backup: true, calls: { ...failing('link', 'EPERM'), syncFile: async (at) => { flushed.push(at); await diskCalls.syncFile(at); } } });
+    expect(flushed).toEqual([expect.stringContaining('.a.brimful.bak.')]);
+    expect(await readFile(`${path}.bak`, 'utf8')).toBe('old');
   });
 
   it('says that a folder is missing', async () => {
@@ -138,13 +166,13 @@ describe('event files', () => {
     expect(await codeOf((async () => saveEvent(join(folder, 'a.sh'), 'x', null))())).toBe('wrong-ending');
     expect(await codeOf((async () => saveEvent('a.brimful', 'x', null))())).toBe('not-absolute');
     expect(await codeOf(writeExport(join(folder, '.bashrc'), 'x'))).toBe('wrong-ending');
+    expect(await codeOf(writeExport(join(folder, 'a.brimful'), 'x'))).toBe('wrong-ending');
     expect(await codeOf(writeExport(join(folder, 'list.csv'), 'x'))).toBe('no problem');
   });
 
   it.each([
     ['missing.brimful', 'no-file'], ['folder.brimful', 'not-a-file'], ['binary.brimful', 'not-text'], ['large.brimful', 'too-large'],
   ])('says of %s: %s', async (name, problem) => {
-    const { mkdir } = await import('node:fs/promises');
     await mkdir(join(folder, 'folder.brimful'));
     await writeFile(join(folder, 'binary.brimful'), Buffer.from([0xff, 0xfe, 0x00, 0xd8]));
     await writeFile(join(folder, 'large.brimful'), Buffer.alloc(8_000_001, 32));
@@ -225,7 +253,6 @@ describe('the store', () => {
   });
 
   it('reads demo events by their id only', async () => {
-    const { mkdir } = await import('node:fs/promises');
     await mkdir(join(folder, 'demos'));
     await writeFile(join(folder, 'demos', 'lantern.brimful'), '{"title":"Lantern"}');
     await writeFile(join(folder, 'secret.brimful'), 'x');
