@@ -29,7 +29,7 @@ const edges = (text: string): string => text.replace(/^[\s,;:.–—-]+(?=\D|$)/
 export function describe(text: string): Described {
   const phrase = taste.exec(text)?.[0];
   const needed = /as (?:needed|required|desired|necessary)/i.exec(phrase ?? '')?.[0];
-  const parts = apart(edges(phrase === undefined ? text : text.replace(phrase, '')).replace(/^of (?:the )?/i, ''));
+  const parts = apart(edges(phrase === undefined ? text : text.replace(phrase, '')).replace(/^of (?:the |an? )?/i, ''));
   return { item: parts.item, preparation: [parts.preparation, needed].filter((part) => part !== undefined && part !== '').join(', '), toTaste: phrase !== undefined };
 }
 

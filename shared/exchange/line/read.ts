@@ -19,7 +19,7 @@ interface Begun extends Partial<Omit<FoundQuantity, 'end'>> {
 }
 
 const lead = /^(?:about|approx\.|approximately|approx|around|roughly|circa|ca\.|~) ?/i;
-const vague = /^(?:a (?:few|little|bit|lot|touch|couple)|some|several|plenty|lots|a good(?= glug| handful| pinch| splash| knob| drizzle)|an? (?:generous|small|large|good) amount)\b(?: of\b)?/i;
+const vague = /^(?:a (?:few|little|bit|lot|touch|couple)|some|several|plenty|lots|(?=(?:handfuls|pinches|dashes|splashes|glugs|sprigs) of )|a good(?= glug| handful| pinch| splash| knob| drizzle)|an? (?:generous|small|large|good) amount)\b(?: of\b)?/i;
 const article = /^an? /i;
 
 const from = (text: string, { end, ...found }: FoundQuantity): Begun => ({ ...found, behind: text.slice(end) });
@@ -30,8 +30,11 @@ function vaguely(text: string): Begun | null {
   if (open === null) return null;
   const counted = unitBehindManner(text, open[0].length);
   const word = counted?.countedIn ?? counted?.spelled?.unit;
-  return { vague: open[0].trim(), behind: text.slice(counted?.end ?? open[0].length), ...(word === undefined ? {} : { countedIn: word }) };
+  return { vague: open[0].trim() || (word ?? ''), behind: text.slice(counted?.end ?? open[0].length), ...(word === undefined ? {} : { countedIn: word }) };
 }
+
+/** "Pinch of salt": one. */
+const bareCount = /^(?=(?:(?:small|large|big|good|generous) )?(?:(?:pinch|dash|handful|bunch)(?: of)? |(?:splash|drizzle|knob|glug|sprig|smidgen|squeeze) of )\S)/i;
 
 /** The amount in front of the line; "a" and "an" are one. */
 function begin(text: string): Begun | null {
@@ -40,12 +43,12 @@ function begin(text: string): Begun | null {
   const rest = text.slice(about.length);
   const open = vaguely(rest);
   if (open !== null) return { ...open, ...aside };
-  const counted = rest.replace(article, '1 ');
+  const counted = rest.replace(article, '1 ').replace(bareCount, '1 ');
   const found = quantityAt(counted, 0);
   return found === null ? null : { ...from(counted, found), ...aside };
 }
 
-const ofOne = /^((?:finely |freshly )?(?:grated |squeezed )?(?:juice|zest|rind)(?: (?:and|&) (?:finely |freshly )?(?:grated |squeezed )?(?:juice|zest|rind))?) (?:of|from) (?=\S)/i;
+const ofOne = /^((?:finely |freshly )?(?:grated |squeezed )?(?:juice|zest|rind)(?: (?:and|&) (?:finely |freshly )?(?:grated |squeezed )?(?:juice|zest|rind))?) (?:(?:of|from) (?=\S)|(?=\d|½|an? ))/i;
 
 /** "Juice of 1 lemon": one lemon, of which the juice. */
 function partOf(text: string): Begun | null {
@@ -101,7 +104,7 @@ function finish(text: string, begun: Begun): ReadLine {
   const { also, asides, open } = numberBrackets(begun, inside.filter(hasOpenNumber));
   const preparation = filled([begun.manner, described.preparation, ...words], ', ');
   const aside = filled([begun.aside, ...asides, ...open], '; ');
-  const unread = filled([begun.vague, ...[item, described.preparation].filter(hasOpenNumber), ...open.map((held) => `(${held})`)], ' … ');
+  const unread = filled([begun.vague, ...(/^each\b/i.test(item) ? [item] : []), ...[item, described.preparation].filter(hasOpenNumber), ...open.map((held) => `(${held})`)], ' … ');
   const { amount, countedIn, pack } = begun;
   const nothing = !/\p{L}/u.test(item) || (amount === undefined && (hasOpenNumber(item) || outside.endsWith(':')));
   // "2-inch piece of ginger" says how long, not how many.

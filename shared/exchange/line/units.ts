@@ -51,7 +51,7 @@ const counted: readonly (readonly [string, string])[] = [
   ['knob', 'knobs'], ['handful', 'handfuls'], ['dash', 'dashes'], ['splash', 'splashes'], ['drizzle', 'drizzles'], ['glug', 'glugs'], ['sheet', 'sheets'],
   ['block', 'blocks'], ['cube', 'cubes'], ['fillet', 'fillets'], ['loaf', 'loaves'], ['ball', 'balls'], ['strip', 'strips'], ['rasher', 'rashers'],
   ['punnet', 'punnets'], ['wedge', 'wedges'], ['scoop', 'scoops'], ['mug', 'mugs'], ['dessertspoon', 'dessertspoons'], ['thumb', 'thumbs'], ['drop', 'drops'],
-  ['tray', 'trays'], ['wineglass', 'wineglasses'], ['roll', 'rolls'], ['smidgen', 'smidgens'],
+  ['tray', 'trays'], ['wineglass', 'wineglasses'], ['roll', 'rolls'], ['smidgen', 'smidgens'], ['squeeze', 'squeezes'],
 ];
 const singular: ReadonlyMap<string, string> = new Map(counted.flatMap(([single, plural]) => [[single, single], [plural, single]]));
 const plural: ReadonlyMap<string, string> = new Map(counted);
@@ -59,7 +59,8 @@ const plural: ReadonlyMap<string, string> = new Map(counted);
 /** The word of a counted thing for a number of them. */
 export const countWord = (single: string, many: boolean): string => (many ? (plural.get(single) ?? `${single}s`) : single);
 
-const token = /[ -]?(\p{L}+)(\.?)(?!\p{L})/uy;
+// "thumb-sized" is no thumb.
+const token = /[ -]?(\p{L}+)(\.?)(?!\p{L}|-\p{L})/uy;
 
 /** A unit or counted thing found in a text. */
 export interface FoundUnit {
