@@ -2,11 +2,13 @@ import type { ReactElement } from 'react';
 import type { Step } from '../../event';
 import type { DishPlan, ScaledLine } from '../../menu';
 import type { Task } from '../../timeline';
-import { say, sayMessage, type PlainWordId } from '../../words';
+import { say, type PlainWordId } from '../../words';
 import { amountWords, linesWords } from '../amounts';
 import { shiftDay } from '../calendar';
 import { byDay, clockInDay } from '../day/by-day';
-import { whoWords } from '../day/task-words';
+import { rowWords } from '../day/row-words';
+import { dayRows, type DayRow } from '../day/rows';
+import { allWho } from '../day/task-words';
 import { foodTitle } from '../food-name';
 import { TickBox } from '../paper/marks';
 import type { SheetContext, SheetDraft } from '../types';
@@ -22,23 +24,26 @@ function stepOf(task: Task, dish: DishPlan | undefined): Step | undefined {
   return dish?.recipe.steps.find((step) => parts.includes(step.id));
 }
 
-function Job({ task, context }: { readonly task: Task; readonly context: SheetContext }): ReactElement {
+function Job({ row, context }: { readonly row: DayRow; readonly context: SheetContext }): ReactElement | null {
   const { plan, formats: f } = context;
+  const [task] = row.tasks;
+  if (task === undefined) return null;
+  const { title, lines } = rowWords(row, false, context);
   const dish = plan.menu.dishes.find((d) => d.id === task.dish);
   const keeps = stepOf(task, dish)?.keeps;
   return (
     <tr>
       <td className="tickcell"><TickBox /></td>
       <td className="mid strong nowrap">{clockInDay(f, task.start)}</td>
-      <td><strong>{sayMessage(f, task.name)}</strong></td>
+      <td><strong>{title}</strong>{lines.map((line) => <p key={line} className="small">{line}</p>)}</td>
       <td className="nowrap">{dish === undefined ? '' : amountWords(f, dish.total)}</td>
       <td className="small">{keeps === undefined ? '' : say(f, 'sheets.prep.keeps', { place: say(f, placeWords[keeps.place]), for: keeps.minutes < 2880 ? f.duration(keeps.minutes) : f.figure(Math.floor(keeps.minutes / 1440), 'days') })}</td>
-      <td className="small">{whoWords(task, context)}</td>
+      <td className="small">{allWho(row.tasks, context)}</td>
     </tr>
   );
 }
 
-function Jobs({ tasks, context }: { readonly tasks: readonly Task[]; readonly context: SheetContext }): ReactElement {
+function Jobs({ rows, context }: { readonly rows: readonly DayRow[]; readonly context: SheetContext }): ReactElement {
   const { formats: f } = context;
   return (
     <table className="prep">
@@ -52,7 +57,7 @@ function Jobs({ tasks, context }: { readonly tasks: readonly Task[]; readonly co
           <th scope="col">{say(f, 'sheets.prep.who')}</th>
         </tr>
       </thead>
-      <tbody>{tasks.map((task) => <Job key={task.id} task={task} context={context} />)}</tbody>
+      <tbody>{rows.map((row) => <Job key={row.key} row={row} context={context} />)}</tbody>
     </table>
   );
 }
@@ -89,10 +94,10 @@ export function prepDrafts(context: SheetContext): readonly SheetDraft[] {
   const dishes = plan.menu.dishes.filter((d) => ahead.some((t) => t.dish === d.id));
   const content = (
     <>
-      {byDay(ahead).map((d) => (
+      {byDay(dayRows(ahead, plan.frying, 'own')).map((d) => (
         <section key={d.day}>
           <h2>{f.date(shiftDay(plan.event.day, d.day))}</h2>
-          <Jobs tasks={d.rows} context={context} />
+          <Jobs rows={d.rows} context={context} />
         </section>
       ))}
       <h2>{say(f, 'sheets.prep.weigh')}</h2>
