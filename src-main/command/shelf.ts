@@ -19,7 +19,7 @@ import { tell } from './words';
 export const shelfCommand: Command = {
   usage: tell('command.usage.shelf'),
   run: async (args, terminal) => {
-    const given = readOptions(args, { file: 'string', json: 'boolean', 'json-ld': 'boolean', keep: 'string', out: 'string', role: 'string', yield: 'string', portions: 'string' });
+    const given = readOptions(args, { file: 'string', json: 'boolean', 'schema-org': 'boolean', keep: 'string', out: 'string', role: 'string', yield: 'string', portions: 'string' });
     const [what, ...names] = given.files;
     switch (what ?? '') {
       case 'list': return list(given, terminal);
@@ -52,7 +52,7 @@ async function show(names: readonly string[], given: Given, terminal: Terminal):
   if (name === undefined) throw new BadInput(tell('command.shelf.needs-recipe'));
   const { shelf } = await readShelf(given.text('file'), terminal);
   const recipe = find(shelf, name);
-  if (given.flag('json-ld')) terminal.out(JSON.stringify(recipeJsonLd(recipe, plainFormats), null, 2));
+  if (given.flag('schema-org')) terminal.out(JSON.stringify(recipeJsonLd(recipe, plainFormats), null, 2));
   else if (given.flag('json')) terminal.out(JSON.stringify(recipe, null, 2));
   else {
     const { id, name: title, yield: made, steps, source, notes } = recipe;
@@ -92,7 +92,7 @@ async function giveOut(names: readonly string[], given: Given, terminal: Termina
   const { shelf } = await readShelf(given.text('file'), terminal);
   const recipes = names.length === 0 ? shelf.recipes : names.map((name) => find(shelf, name));
   const linked = recipes.map((recipe) => recipeJsonLd(recipe, plainFormats));
-  const text = given.flag('json-ld') ? `${JSON.stringify(linked.length === 1 ? linked[0] : linked, null, 2)}\n` : serialiseShelf({ format: shelfFormat, recipes });
+  const text = given.flag('schema-org') ? `${JSON.stringify(linked.length === 1 ? linked[0] : linked, null, 2)}\n` : serialiseShelf({ format: shelfFormat, recipes });
   const out = given.text('out');
   if (out === undefined) terminal.out(text.trimEnd());
   else {

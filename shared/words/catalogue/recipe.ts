@@ -28,7 +28,7 @@ export const recipeWords = {
   'recipe.scale.otherYield': (p: { readonly given: string; readonly got: string }) => (p.got === '' ? `The recipe does not say how much it makes, so "${p.given}" cannot be reached. Scale it with --portions or --factor.` : `The recipe makes "${p.got}", which cannot be turned into "${p.given}". Scale it with --portions or --factor.`),
   'command.usage.scale': `Usage: brimful scale RECIPE --portions N | --yield "3 kg" | --factor 3.48 [--units us|metric] [--recipe NAME] [--json]
 
-Scales a recipe. RECIPE is a recipe, an event or a shelf of this program, or a page or file with a schema.org recipe (JSON-LD).
+Scales a recipe. RECIPE is a recipe, an event or a shelf of this program, or a page or file with a schema.org recipe.
   --portions N   for N portions
   --yield        for an amount in all, such as "3 kg" or "48 pieces"
   --factor       times the recipe
@@ -45,16 +45,16 @@ Scales a recipe. RECIPE is a recipe, an event or a shelf of this program, or a p
   'command.scale.line': (p: { text: string }) => `  ${p.text}`,
   'command.scale.unread': 'Look at these lines yourself; they could not be read in full:',
   'command.usage.shelf': `Usage: brimful shelf list [--json]
-       brimful shelf show RECIPE [--json | --json-ld]
+       brimful shelf show RECIPE [--json | --schema-org]
        brimful shelf import FILE ... [--keep both|ours|theirs] [--role ROLE] [--portions N] [--yield "3 kg"]
-       brimful shelf export [RECIPE ...] [--json-ld] [--out FILE]
+       brimful shelf export [RECIPE ...] [--schema-org] [--out FILE]
 
 The household's recipes, kept across events; until some are imported, those that come with the program.
   --file SHELF   another shelf file
   --keep         when a recipe of the same short name differs: both (as it is without --keep), ours or theirs
   --role         where a foreign recipe stands in the meal; foreign recipes are taken in when nothing in them is left open
   --yield        how much a foreign recipe makes, when it does not say; --portions likewise
-  --json-ld      as schema.org recipes for other programs
+  --schema-org   as schema.org recipes for other programs
   --out          into a file; without it, to the terminal`,
   'command.shelf.what': 'Say what to do: brimful shelf list, show, import or export.',
   'command.shelf.empty': 'There is no recipe on the shelf.',

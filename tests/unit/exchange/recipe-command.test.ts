@@ -133,9 +133,9 @@ describe('shelf', () => {
     expect((await brimful('shelf', 'export', 'beans', '--out', out)).code).toBe(0);
     const read = parseShelf(await readFile(out, 'utf8'));
     expect(read.ok && read.shelf.recipes.map((recipe) => recipe.id)).toEqual(['beans']);
-    const linked = readRecipes((await brimful('shelf', 'export', '--json-ld')).out);
+    const linked = readRecipes((await brimful('shelf', 'export', '--schema-org')).out);
     expect(linked.recipes.length).toBe((await brimful('shelf', 'list')).out.split('\n').length);
-    expect(readRecipes((await brimful('shelf', 'show', 'beans', '--json-ld')).out).recipes[0]?.lines.map((line) => line.read)).toEqual(['whole', 'whole']);
+    expect(readRecipes((await brimful('shelf', 'show', 'beans', '--schema-org')).out).recipes[0]?.lines.map((line) => line.read)).toEqual(['whole', 'whole']);
   });
   it.each([[[], 'list, show, import or export'], [['show'], 'Name the recipe.'], [['show', 'nothing'], 'There is no recipe "nothing"'], [['import'], 'Name the file'], [['list', '--file', 'README.md'], 'cannot be used:']])('%j ends with 2', async (args, message) => {
     const { code, err } = await brimful('shelf', ...args);
