@@ -38,7 +38,7 @@ function lineOf(event: Event, purchase: Purchase, nameOf: (origin: string) => Te
   const cost = costOf(event, id, row, buy);
   return {
     ingredient: id,
-    name: row?.name ?? id,
+    name: row?.name ?? purchase.needs.find((n) => n.need.name !== undefined)?.need.name ?? id,
     section: row?.section ?? otherSection,
     need: { amount: need, unit },
     needFigure: needFigure(purchase, need, nameOf),

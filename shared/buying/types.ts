@@ -5,6 +5,8 @@ import type { Amount } from '../measure';
 export interface Need {
   readonly ingredient: string;
   readonly amount: Amount;
+  /** Name on the list when the ingredient table does not know it; its id when left out. */
+  readonly name?: string;
   /** Dish id, or `frying-oil`. */
   readonly origin: string;
 }

@@ -3,4 +3,4 @@ export * from './types';
 export * from './exact';
 export * from './rules';
 export { planFrying } from './plan';
-export { fryingNeeds, fryingOilOrigin, oilIngredient } from './needs';
+export { fryingNeeds, fryingOilOrigin } from './needs';

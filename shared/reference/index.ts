@@ -6,3 +6,4 @@ export * from './appetite';
 export * from './roles';
 export * from './circle-packing';
 export * from './safety-rules';
+export * from './frying-oils';

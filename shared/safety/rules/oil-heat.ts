@@ -1,4 +1,4 @@
-import { safetyRule, smokePoints } from '../../reference';
+import { fryingOil, safetyRule } from '../../reference';
 import type { Hit, Rule, Subject } from '../rule';
 
 const stopC = safetyRule('DF-02').limit ?? 0;
@@ -8,7 +8,10 @@ const marginC = 15;
 /** Working range of frying oil. Source: insurance inspection bureau and FSSAI, rule DF-01. */
 const workingLowC = 160;
 const workingHighC = 190;
-const limitFor = (s: Subject): number => Math.min(stopC, ...smokePoints.filter((p) => p.oil === s.event.kitchen.oilKind).map((p) => p.lowC - marginC));
+function limitFor(s: Subject): number {
+  const oil = fryingOil(s.event.kitchen.oilKind);
+  return oil === null ? stopC : Math.min(stopC, oil.smoke.lowC - marginC);
+}
 
 /** DF-01: oil works between 160 and 190 °C: below, food soaks it up. Hotter than the limit of DF-02 is left to DF-02. */
 export const oilRange: Rule = {
@@ -27,12 +30,11 @@ export const oilHeat: Rule = {
   id: 'DF-02', level: 'stop', title: { id: 'safety.title.DF-02' },
   judge(s) {
     const fried = s.menu.dishes.filter((d) => d.recipe.frying !== undefined);
-    const smoke = smokePoints.find((p) => p.oil === s.event.kitchen.oilKind);
     const limit = limitFor(s);
     const hits = fried.flatMap((d) => {
       const celsius = d.recipe.frying?.targetC ?? 0;
       return celsius >= limit ? [{ value: celsius, unit: 'degC', limit: { value: limit, unit: 'degC' }, about: [d.id], message: { id: 'safety.say.DF-02', params: { dish: d.name, celsius, limit } } } as const] : [];
     });
-    return smoke === undefined && fried.length > 0 ? { hits, needs: { id: 'safety.needs.oilKind', params: { oil: s.event.kitchen.oilKind } } } : { hits };
+    return fryingOil(s.event.kitchen.oilKind) === null && fried.length > 0 ? { hits, needs: { id: 'safety.needs.oilKind', params: { oil: s.event.kitchen.oilKind } } } : { hits };
   },
 };

@@ -114,6 +114,8 @@ export const safetyWords = {
   'safety.title.AL-01b': 'Nothing left to eat',
   'safety.say.AL-01b': (p: { allergen: string; people: number }, f: Formats) =>
     `Every dish has ${named(p.allergen)} in it and ${guests(p.people, f)} listed it. Add a dish without it.`,
+  'safety.say.AL-01b.unknown': (p: { allergen: string; people: number }, f: Formats) =>
+    `No dish is known to be without ${named(p.allergen)}, and ${guests(p.people, f)} listed it. Add a dish that is, or name what is in those you have.`,
   'safety.title.AL-07': 'Allergen in the frying oil',
   'safety.say.AL-07': (p: { allergen: string; people: number; pan: string; source: string; dishes: readonly string[] }, f: Formats) =>
     `${p.source} brings ${named(p.allergen)} into the oil of ${p.pan}, and so into ${f.list(p.dishes)}. ${guests(p.people, f)} listed it: take another pan with fresh oil and its own spoon.`,
@@ -124,6 +126,10 @@ export const safetyWords = {
   'safety.needs.beanSteps': (p: { dish: string }) => `Not checked: needs the soaking and boiling steps of ${p.dish}.`,
   'safety.needs.keeps': (p: { dish: string }) => `Not checked: needs how long and where ${p.dish} keeps.`,
   'safety.needs.oilKind': (p: { oil: string }) => `Not fully checked: needs a frying oil whose smoke point is known; "${p.oil}" is not in the table.`,
+  'safety.needs.contents': (p: { allergens: readonly string[]; dish: string; ingredient: string; others: number }, f: Formats) =>
+    `Not checked for ${f.list(p.allergens.map(named))}: needs the contents of ${p.dish}, "${p.ingredient}"${p.others === 0 ? '' : `, and of ${counted(p.others, 'other dish', 'other dishes', f)}`}.`,
+  'safety.needs.oilContents': (p: { allergens: readonly string[]; oil: string }, f: Formats) =>
+    `Not checked for ${f.list(p.allergens.map(named))}: needs what the frying oil "${p.oil}" is made of. Choose an oil from the list in Kitchen.`,
   'safety.needs.watch': 'Not checked: needs somebody to watch the oil in the day plan.',
   'safety.needs.cylinder': (p: { burner: string }) => `Not checked: needs the gas cylinder of ${p.burner} and where it stands.`,
   'safety.needs.circuit': (p: { appliance: string }) => `Not checked: needs the circuit that ${p.appliance} is plugged into.`,

@@ -114,6 +114,12 @@ describe('shopping lines', () => {
     expect(plan.sections).toEqual(['other']);
   });
 
+  it('buys an oil it does not know under its own name', () => {
+    const plan = buy([{ ...needOf('groundnut-oil', '7.2', 'L', 'frying-oil'), name: 'groundnut oil' }]);
+    expect(plan.lines.map((l) => [l.ingredient, l.name, l.buy.unit, l.buy.amount.gte('7.2')])).toEqual([['groundnut-oil', 'groundnut oil', 'L', true]]);
+    expect(plan.unknown).toEqual([{ ingredient: 'groundnut-oil', dishes: ['frying-oil'] }]);
+  });
+
   it('goes through the shop in order', () => {
     const plan = buy([needOf('salt', 10, 'g'), needOf('milk-whole', 1, 'L'), needOf('onion', 1, 'kg'), needOf('carrot', 1, 'kg')]);
     expect(plan.lines.map((l) => l.ingredient)).toEqual(['carrot', 'onion', 'milk-whole', 'salt']);
