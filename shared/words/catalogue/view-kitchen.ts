@@ -96,7 +96,7 @@ export const viewKitchenWords = {
   'view.kitchen.hotHold': 'Food is kept hot at',
   'view.kitchen.fridge': 'Fridge at',
   'view.kitchen.cold': 'Cold room for food',
-  'view.kitchen.oil': 'Frying oil',
+  'view.kitchen.fryingOil': 'Frying oil',
   'view.kitchen.anotherOil': 'another oil',
   'view.kitchen.oilName': 'Name of the oil',
   'view.kitchen.oilRest': 'Oil rests afterwards',
