@@ -8,34 +8,44 @@ declare global {
   }
 }
 
-async function send(method: HostMethod, input: unknown): Promise<unknown> {
-  if (window.brimful !== undefined) return window.brimful.call(method, input);
-  const response = await fetch(`/rpc/${method}`, {
+/** Largest body the browser promises to send after the page is gone, in bytes (the limit of `keepalive`, less room for others). */
+const keepaliveBytes = 60_000;
+
+function post(method: HostMethod, input: unknown, leaving: boolean): Promise<Response> {
+  const body = JSON.stringify(input);
+  return fetch(`/rpc/${method}`, {
     method: 'POST',
     headers: { 'content-type': 'application/json' },
     credentials: 'same-origin',
-    body: JSON.stringify(input),
+    keepalive: leaving && new Blob([body]).size < keepaliveBytes,
+    body,
   });
-  return response.json();
 }
 
-const failed = (code: string, message: string): Answer<never> => ({ ok: false, problem: { code, message } });
+const failed = (code: string): Answer<never> => ({ ok: false, problem: { code, message: code } });
 
-/** Calls the host. Never throws: a host that is gone or answers nonsense is a problem like any other. */
-export async function call<M extends HostMethod>(method: M, input: CallInput<M>): Promise<Answer<CallOutput<M>>> {
+/** Calls the host. Never throws: a host that is gone or answers nonsense is a problem like any other. `leaving`: the page is going away. */
+export async function call<M extends HostMethod>(method: M, input: CallInput<M>, { leaving = false }: { readonly leaving?: boolean } = {}): Promise<Answer<CallOutput<M>>> {
   let raw: unknown;
+  let answered = false;
   try {
-    raw = await send(method, input);
+    if (window.brimful === undefined) {
+      const response = await post(method, input, leaving);
+      answered = true;
+      raw = await response.json();
+    } else {
+      raw = await window.brimful.call(method, input);
+    }
   } catch {
-    return failed('shell.hostAway', 'host.away');
+    return failed(answered ? 'shell.hostOdd' : 'shell.hostAway');
   }
-  if (typeof raw !== 'object' || raw === null || !('ok' in raw)) return failed('shell.hostOdd', 'shell.hostOdd');
+  if (typeof raw !== 'object' || raw === null || !('ok' in raw)) return failed('shell.hostOdd');
   if (raw.ok !== true) {
     const problem = 'problem' in raw ? raw.problem : undefined;
-    return isProblem(problem) ? { ok: false, problem } : failed('shell.hostOdd', 'shell.hostOdd');
+    return isProblem(problem) ? { ok: false, problem } : failed('shell.hostOdd');
   }
   const parsed = contract[method].output.safeParse('value' in raw ? raw.value : undefined);
-  return parsed.success ? { ok: true, value: parsed.data as CallOutput<M> } : failed('shell.hostOdd', 'shell.hostOdd');
+  return parsed.success ? { ok: true, value: parsed.data as CallOutput<M> } : failed('shell.hostOdd');
 }
 
 function isProblem(value: unknown): value is { code: string; message: string; mend?: string } {

@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useDeferredValue, useState } from 'react';
 import { largestChanges } from '../../shared/changes';
 import { Mark } from '../parts/mark';
 import { useDocument } from './document';
@@ -9,7 +9,10 @@ import styles from './change-strip.module.css';
 /** Along the foot: what the last edit was, its largest effects, and the way back. Also says when figures are not updated. */
 export function ChangeStrip() {
   const t = useSpeaker();
-  const { changes, undoName, undo, readChanges, notUpdated } = useDocument();
+  const { changes: newest, undoName, undo, readChanges, notUpdated } = useDocument();
+  // Counting up what changed may wait for a pause in the drag.
+  const late = useDeferredValue(newest);
+  const changes = newest === null ? null : late;
   const faults = useFaultCount();
   const [allFor, setAllFor] = useState<unknown>(null);
   if (notUpdated || faults > 0) {

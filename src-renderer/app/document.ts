@@ -1,4 +1,4 @@
-import { useSyncExternalStore } from 'react';
+import { createContext, useContext, useSyncExternalStore } from 'react';
 import { documentStore, type DocumentState } from './store';
 
 /**
@@ -17,6 +17,16 @@ export function useDocument(): DocumentView {
   const state = useSyncExternalStore(documentStore.subscribe, documentStore.get);
   if (state === null) throw new Error('no event is open');
   return { ...state, edit: documentStore.edit, undo: documentStore.undo, redo: documentStore.redo, readChanges: documentStore.readChanges };
+}
+
+/** What the lanes draw: the document, at most a few frames behind while the pointer drags. */
+export const LaneDocument = createContext<DocumentState | null>(null);
+
+/** The document as the lanes draw it. Only under the board. @throws Error elsewhere. */
+export function useLaneDocument(): DocumentState {
+  const state = useContext(LaneDocument);
+  if (state === null) throw new Error('a lane belongs on the board');
+  return state;
 }
 
 /** The open document, or null on the start page. */

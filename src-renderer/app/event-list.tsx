@@ -2,9 +2,10 @@ import { useEffect, useState } from 'react';
 import type { CallOutput, FileRef } from '../../shared/host';
 import { call } from '../bridge';
 import { Button } from '../parts/button';
+import { useOpenDocument } from './document';
 import { chooseOpen, leaving, openDemo, openKept, openPath } from './files';
 import { sessionStore, useSession } from './session';
-import { useSpeaker } from './speak';
+import { useSpeaker, type Speaker } from './speak';
 import styles from './event-list.module.css';
 
 interface Lists {
@@ -24,23 +25,35 @@ async function load(): Promise<Lists> {
   };
 }
 
+const two = (n: number): string => String(n).padStart(2, '0');
+
+/** A moment of this computer's clock, in the cook's way of writing days and times. */
+function moment(at: number, formats: Speaker['formats']): { readonly day: string; readonly time: string } {
+  const local = new Date(at);
+  const day = `${local.getFullYear()}-${two(local.getMonth() + 1)}-${two(local.getDate())}`;
+  return { day: formats.date(day), time: formats.clock(local.getHours() * 60 + local.getMinutes()) };
+}
+
 /** Every event within reach: work kept aside, recent files, files of the events folder, the demo events. */
 export function EventList() {
   const t = useSpeaker();
   const { info } = useSession();
+  const openId = useOpenDocument()?.openId;
   const [lists, setLists] = useState<Lists | null>(null);
   useEffect(() => { void load().then(setLists); }, []);
   if (lists === null) return <p role="status">{t('panel.loading')}</p>;
+  // The open document's own copy is no second one.
+  const kept = lists.kept.filter((copy) => copy.id !== openId);
   const recentPaths = new Set(lists.recents.map((r) => r.path));
   const others = lists.folder?.files.filter((f) => !recentPaths.has(f.path)) ?? [];
   return (
     <div className={styles['lists']}>
-      {lists.kept.length > 0 && (
+      {kept.length > 0 && (
         <section>
           <h2>{t('panel.kept')}</h2>
-          <ul>{lists.kept.map((k) => (
+          <ul>{kept.map((k) => (
             <li key={k.id}>
-              <button type="button" className={styles['row']} onClick={() => leaving(() => void openKept(k.id))}><span>{k.title}</span><span className={styles['note']}>{t('panel.keptFrom', { at: new Date(k.at).toLocaleString('en-GB', { dateStyle: 'medium', timeStyle: 'short' }) })}</span></button>
+              <button type="button" className={styles['row']} onClick={() => leaving(() => void openKept(k.id))}><span>{k.title}</span><span className={styles['note']}>{t('panel.keptFrom', { at: t('host.moment', moment(k.at, t.formats)) })}</span></button>
               <button type="button" className={styles['forget']} aria-label={t('panel.discardKept', { title: k.title })} onClick={() => void call('recovery.discard', { id: k.id }).then(load).then(setLists)}>×</button>
             </li>
           ))}</ul>

@@ -10,7 +10,7 @@ const mostSentences = 5;
 /** Reads the text of an event file and hands it on. @returns what is wrong with it, in words, or null. */
 export function openEventText(text: string, opened: (event: Event, readOnly: boolean) => void): { readonly message: string; readonly mend?: string } | null {
   const parsed = parseEvent(text);
-  const t = speakerOf(startFormats);
+  const t = speakerOf(startFormats());
   if (parsed.ok) {
     opened(parsed.event, parsed.readOnly);
     return null;

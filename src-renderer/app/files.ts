@@ -1,8 +1,11 @@
-import { newEvent, openEventText, serialiseEvent } from './event-text';
 import { call } from '../bridge';
+import { newEvent, openEventText, serialiseEvent } from './event-text';
+import { inTurn } from './in-turn';
+import { copyTaken, holdOn, keepCopy } from './kept-copies';
 import type { Problem } from '../../shared/host';
-import { documentStore, type FilePlace } from './store';
+import { documentStore, type DocumentState, type FilePlace } from './store';
 import { sessionStore } from './session';
+import { sayAtStart } from './speak';
 
 const fail = (problem: { readonly message: string; readonly mend?: string | undefined }): void => sessionStore.set({ problem: { message: problem.message, mend: problem.mend }, busy: false });
 
@@ -12,8 +15,8 @@ export function leaving(then: () => void): void {
   else then();
 }
 
-function show(text: string, file: FilePlace, unsaved: boolean): void {
-  const problem = openEventText(text, (event, readOnly) => documentStore.open(event, file, { unsaved, readOnly }));
+function show(text: string, file: FilePlace, unsaved: boolean, openId?: string): void {
+  const problem = openEventText(text, (event, readOnly) => documentStore.open(event, file, { unsaved, readOnly, ...(openId === undefined ? {} : { openId }) }));
   if (problem === null) sessionStore.set({ panel: null, problem: null, busy: false, view: 'board' });
   else fail(problem);
 }
@@ -34,25 +37,36 @@ export const openPath = (path: string): Promise<void> =>
 export const openDemo = (id: string): Promise<void> =>
   guarded(call('events.openDemo', { id }), ({ text }) => show(text, { path: null, modified: null }, false));
 
-/** Opens what somebody else wrote to the file; the own work is kept aside under a name of its own, so that both are there. */
+/** Opens what somebody else wrote to the file; the own work is kept aside and offered in the list, so that both are there. */
 export async function lookAtOther(path: string): Promise<void> {
   const open = documentStore.get();
   if (open !== null) {
-    const kept = await call('recovery.keep', { id: `${open.event.id.slice(0, 60)}-own`, path: null, text: serialiseEvent(open.event) });
+    holdOn();
+    const kept = await keepCopy(open);
     if (!kept.ok) { fail(kept.problem); return; }
-    await call('recovery.discard', { id: open.event.id });
   }
   await openPath(path);
 }
 
-/** Takes up work that was kept aside. */
-export const openKept = (id: string): Promise<void> =>
-  guarded(call('recovery.read', { id }), ({ text, path }) => show(text, { path, modified: null }, true));
+/** A time no file has: the host then asks before it writes over what is there. */
+const neverSeen = 0;
 
-/** A new, empty event. */
+/** Takes up work that was kept aside. It goes on being kept under the same name until it is saved. */
+export const openKept = (id: string): Promise<void> =>
+  guarded(call('recovery.read', { id }), ({ text, path, modified }) => {
+    copyTaken(id);
+    show(text, { path, modified: path === null ? null : (modified ?? neverSeen) }, true, id);
+  });
+
+/** A new, empty event. Its day is the host's: none is invented while the host has not said it. */
 export function startNew(): void {
-  documentStore.open(newEvent(sessionStore.get().info?.today ?? '2026-12-12', sessionStore.get().settings), { path: null, modified: null }, { unsaved: true });
-  sessionStore.set({ panel: null, problem: null, view: 'guests' });
+  const begin = (today: string): void => {
+    documentStore.open(newEvent(today, sessionStore.get().settings), { path: null, modified: null }, { unsaved: true });
+    sessionStore.set({ panel: null, problem: null, view: 'guests' });
+  };
+  const { info } = sessionStore.get();
+  if (info === null) void guarded(call('app.info', {}), (came) => { sessionStore.set({ info: came }); begin(came.today); });
+  else begin(info.today);
 }
 
 /** Open…: the host's own window where it has one, else our list. */
@@ -66,13 +80,27 @@ export async function chooseOpen(): Promise<void> {
   else if (answer.value.path !== null) await openPath(answer.value.path);
 }
 
+// Saves follow one another, so that each knows the file as the one before left it.
+const turn = inTurn();
+let waiting = 0;
+
 /** Saves where the event lies; asks for a name when it lies nowhere yet. @returns true when it is on disk. */
 export async function save(): Promise<boolean> {
   const open = documentStore.get();
   if (open === null) return false;
   if (open.file.path === null || open.readOnly) return saveAs();
-  return write(open.file.path, open.file.modified);
+  const { openId } = open;
+  const afterOther = waiting > 0;
+  return queued(async () => {
+    const now = documentStore.get();
+    if (now === null || now.openId !== openId || now.file.path === null) return false;
+    // The save before it in the row has written everything: once more would only replace the version before.
+    return afterOther && !now.unsaved ? true : put(now, now.file.path, now.file.modified);
+  });
 }
+
+/** The name a file is offered under: one that a newer program wrote keeps its own file to itself. */
+export const nameToSave = (open: Pick<DocumentState, 'event' | 'readOnly'>): string => (open.readOnly ? sayAtStart('host.copy-name', { name: open.event.title }) : open.event.title);
 
 /** Save as…: the host's window, or our panel with a name. */
 export async function saveAs(): Promise<boolean> {
@@ -82,21 +110,41 @@ export async function saveAs(): Promise<boolean> {
     sessionStore.set({ panel: { kind: 'save' } });
     return false;
   }
-  const answer = await call('events.chooseSave', { name: open.event.title });
+  const answer = await call('events.chooseSave', { name: nameToSave(open) });
   if (!answer.ok) { fail(answer.problem); return false; }
-  return answer.value.path === null ? false : write(answer.value.path, null);
+  return answer.value.path === null ? false : write(answer.value.path, null, open.openId);
 }
 
-/** Writes the event to a path. `expect`: the time of the file as last seen, so that somebody else's change is not written over. */
-export async function write(path: string, expect: number | null): Promise<boolean> {
-  const open = documentStore.get();
-  if (open === null) return false;
-  const { event } = open;
+/** Writes the open event to a path. `expect`: the time of the file as last seen, so that somebody else's change is not written over. */
+export async function write(path: string, expect: number | null, openId: string | undefined = documentStore.get()?.openId): Promise<boolean> {
+  return queued(async () => {
+    const open = documentStore.get();
+    return open === null || open.openId !== openId ? false : put(open, path, expect);
+  });
+}
+
+async function queued(job: () => Promise<boolean>): Promise<boolean> {
+  waiting += 1;
+  try {
+    return await turn(job);
+  } finally {
+    waiting -= 1;
+  }
+}
+
+async function put({ openId, event, file, readOnly }: DocumentState, path: string, expect: number | null): Promise<boolean> {
+  if (readOnly && path === file.path) {
+    fail({ message: sayAtStart('host.newer-format', { path }), mend: sayAtStart('host.newer-format.mend') });
+    return false;
+  }
   const answer = await call('events.save', { path, text: serialiseEvent(event), expect });
-  if (!answer.ok && answer.problem.code === 'changed-outside') { sessionStore.set({ panel: { kind: 'changed', path }, busy: false }); return false; }
-  if (!answer.ok) { fail(answer.problem); return false; }
-  documentStore.saved(event, { path: answer.value.path, modified: answer.value.modified });
-  sessionStore.set({ panel: null, problem: null });
-  void call('recovery.discard', { id: event.id });
+  const stillOpen = documentStore.get()?.openId === openId;
+  if (!answer.ok) {
+    if (answer.problem.code === 'changed-outside' && stillOpen) sessionStore.set({ panel: { kind: 'changed', path }, busy: false });
+    else fail(answer.problem);
+    return false;
+  }
+  documentStore.saved(openId, event, { path: answer.value.path, modified: answer.value.modified });
+  if (stillOpen) sessionStore.set({ panel: null, problem: answer.value.warning });
   return true;
 }

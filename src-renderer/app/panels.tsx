@@ -5,7 +5,8 @@ import { call } from '../bridge';
 import { Button } from '../parts/button';
 import { useDocument, useOpenDocument } from './document';
 import { EventList } from './event-list';
-import { leaving, lookAtOther, save, saveAs, startNew, write } from './files';
+import { leaving, lookAtOther, nameToSave, save, saveAs, startNew, write } from './files';
+import { letGo } from './kept-copies';
 import { Preferences } from './preferences';
 import { sessionStore, useSession } from './session';
 import { useSpeaker } from './speak';
@@ -62,8 +63,8 @@ function FilePanel() {
 
 function SavePanel() {
   const t = useSpeaker();
-  const { event } = useDocument();
-  const [name, setName] = useState(event.title);
+  const open = useDocument();
+  const [name, setName] = useState(() => nameToSave(open));
   const [taken, setTaken] = useState<string | null>(null);
   const [problem, setProblem] = useState<string | null>(null);
   const go = async (): Promise<void> => {
@@ -71,6 +72,7 @@ function SavePanel() {
     const answer = await call('events.chooseSave', { name: name.trim() });
     if (!answer.ok) { setProblem(t.loose(answer.problem.message)); return; }
     if (answer.value.path === null) return;
+    if (open.readOnly && answer.value.path === open.file.path) { setProblem(`${t('host.newer-format', { path: answer.value.path })} ${t('host.newer-format.mend')}`); return; }
     if (answer.value.taken && taken !== answer.value.path) { setTaken(answer.value.path); return; }
     await write(answer.value.path, null);
   };
@@ -104,10 +106,10 @@ function ChangedPanel({ path }: { readonly path: string }) {
 
 function UnsavedPanel({ goOn }: { readonly goOn: () => void }) {
   const t = useSpeaker();
-  const { event } = useDocument();
+  const { event, openId } = useDocument();
   const discard = (): void => {
     close();
-    void call('recovery.discard', { id: event.id });
+    letGo(openId);
     goOn();
   };
   return (

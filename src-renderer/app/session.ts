@@ -1,5 +1,5 @@
 import { useSyncExternalStore } from 'react';
-import type { FileRef, Settings } from '../../shared/host';
+import type { FileRef, Problem, Settings } from '../../shared/host';
 import { call } from '../bridge';
 import { working } from './working';
 import type { CallOutput } from '../../shared/host';
@@ -16,11 +16,13 @@ export interface Session {
   readonly panel: null | { readonly kind: 'file' } | { readonly kind: 'save' } | { readonly kind: 'settings' } | { readonly kind: 'changed'; readonly path: string } | { readonly kind: 'unsaved'; readonly goOn: () => void };
   /** A problem of the host or of a file, in words, until closed. */
   readonly problem: { readonly message: string; readonly mend?: string | undefined } | null;
+  /** Why unsaved work could not be kept aside last time; null once it could. */
+  readonly keepFault: Problem | null;
   readonly busy: boolean;
   readonly recents: readonly FileRef[];
 }
 
-let session: Session = { info: null, settings: null, view: 'board', panel: null, problem: null, busy: false, recents: [] };
+let session: Session = { info: null, settings: null, view: 'board', panel: null, problem: null, keepFault: null, busy: false, recents: [] };
 const listeners = new Set<() => void>();
 
 /** The shell's own state. */

@@ -62,6 +62,7 @@ export function Shell() {
           <Rule />
           <div className={styles['middle']}>
             {session.problem !== null && <Problem message={t.loose(session.problem.message)} mend={session.problem.mend} onClose={() => sessionStore.set({ problem: null })} />}
+            {session.keepFault !== null && open.unsaved && <Problem message={t('host.keep-failed')} mend={`${t.loose(session.keepFault.message)} ${t('host.keep-failed.mend')}`} level="watch" />}
             {open.readOnly && <Problem message={t('shell.readOnly')} level="watch" />}
             <div className={styles['stage']}>
               <main className={styles['view']} aria-label={view === undefined ? '' : t(view.titleWord)} data-view={viewId}>

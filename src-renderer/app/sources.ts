@@ -11,6 +11,7 @@ export function sourceWords(t: Speaker, origin: Origin): string {
     case 'house': return t('part.fromHouse', { why: origin.why });
     case 'recipe': return t('part.fromRecipe', { recipe: documentStore.get()?.event.recipes.find((r) => r.id === origin.recipe)?.name ?? origin.recipe });
     case 'definition': return t('part.fromDefinition');
+    case 'computed': return t.loose(origin.method);
   }
 }
 

@@ -1,8 +1,8 @@
 import { formatsFor, type Event } from '../../shared/event';
 import { plan as planOf, type Plan } from '../../shared/plan';
-import { changes as changesOf, type Change } from '../../shared/changes';
 import type { Formats, Message } from '../../shared/words';
 import { closeGroup, record, redo, redoName, startHistory, undo, undoName, type EditResult, type History } from '../../shared/edit';
+import { Effects } from './effects';
 
 /** Where the document lies on disk, as last read or written. */
 export interface FilePlace {
@@ -12,13 +12,15 @@ export interface FilePlace {
 
 /** The open document as the views see it. Replaced as a whole on every edit; unchanged parts keep their identity. */
 export interface DocumentState {
+  /** One for every time a document is opened: two files may hold the same event. Work kept aside goes under this name. */
+  readonly openId: string;
   readonly event: Event;
   /** Plan of `event`; the last sound one while `notUpdated`. */
   readonly plan: Plan;
   readonly notUpdated: boolean;
   readonly formats: Formats;
   /** What the last edit changed, while the strip is open; `before` is the plan it is compared with. */
-  readonly changes: { readonly cause: Message; readonly list: readonly Change[]; readonly before: Plan; readonly merge: string | null } | null;
+  readonly changes: Effects | null;
   readonly undoName: Message | null;
   readonly redoName: Message | null;
   readonly unsaved: boolean;
@@ -59,7 +61,7 @@ function moveTo(event: Event, changes: { readonly cause: Message; readonly befor
     ...next,
     event,
     formats,
-    changes: changes === null ? null : { ...changes, list: next.notUpdated ? [] : changesOf(changes.before, next.plan) },
+    changes: changes === null ? null : new Effects(changes.cause, changes.before, changes.merge, next.notUpdated ? null : next.plan),
     undoName: history === null ? null : undoName(history),
     redoName: history === null ? null : redoName(history),
     unsaved: event !== savedEvent,
@@ -74,13 +76,13 @@ export const documentStore = {
     return () => listeners.delete(listener);
   },
 
-  /** Shows an event as freshly opened. `unsaved`: it exists nowhere on disk yet. */
-  open: (event: Event, file: FilePlace, options: { readonly unsaved?: boolean; readonly readOnly?: boolean } = {}): void => {
+  /** Shows an event as freshly opened. `unsaved`: it exists nowhere on disk yet. `openId`: of the kept copy it was taken from. */
+  open: (event: Event, file: FilePlace, options: { readonly unsaved?: boolean; readonly readOnly?: boolean; readonly openId?: string } = {}): void => {
     history = startHistory(event);
     savedEvent = options.unsaved === true ? null : event;
     const formats = formatsFor(event.preferences, event.day);
     set({
-      event, ...planned(event, null), formats, changes: null, undoName: null, redoName: null,
+      openId: options.openId ?? `open-${crypto.randomUUID()}`, event, ...planned(event, null), formats, changes: null, undoName: null, redoName: null,
       unsaved: options.unsaved === true, readOnly: options.readOnly === true, file,
     });
   },
@@ -138,9 +140,9 @@ export const documentStore = {
     if (state !== null && state.changes !== null) set({ ...state, changes: null });
   },
 
-  /** The event `event` is now on disk at `file`. */
-  saved: (event: Event, file: FilePlace): void => {
-    if (state === null) return;
+  /** The event `event` of the document `openId` is now on disk at `file`. When another document is open by now, that one is left alone. */
+  saved: (openId: string, event: Event, file: FilePlace): void => {
+    if (state === null || state.openId !== openId) return;
     savedEvent = event;
     set({ ...state, file, unsaved: state.event !== event, readOnly: false });
   },

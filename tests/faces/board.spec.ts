@@ -29,7 +29,7 @@ test.describe('Board', () => {
     await adults(page).press('Enter');
     expect(await figure(page, 'Pieces to fry')).toBeGreaterThan(before.pieces);
     expect(await figure(page, 'Batches')).toBeGreaterThanOrEqual(before.batches);
-    expect(await page.locator('[data-batch]').count()).toBe(await figure(page, 'Batches'));
+    await expect(page.locator('[data-batch]')).toHaveCount(await figure(page, 'Batches'));
     const strip = page.locator('[data-change-strip]');
     await expect(strip).toContainText('68 to 90 adults');
     await strip.getByRole('button', { name: /^all \d+ changes$/ }).click();

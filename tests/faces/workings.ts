@@ -16,11 +16,10 @@ interface Read {
 export async function openEveryWorking(page: Page): Promise<number> {
   // Pressed by script in the page: no figure is missed for being under the panel, and hundreds take a second.
   const all = await page.evaluate(async (): Promise<Read[]> => {
-    const frame = (): Promise<void> => new Promise((settle) => { requestAnimationFrame(() => settle()); });
     const read: Read[] = [];
     for (const button of document.querySelectorAll<HTMLElement>('main [data-figure-value]')) {
       button.click();
-      if (document.querySelector('[data-working]') === null) await frame();
+      if (document.querySelector('[data-working]') === null) await new Promise(requestAnimationFrame);
       const panel = document.querySelector<HTMLElement>('[data-working]');
       read.push({
         title: button.dataset['figureTitle'] ?? '', shown: Number(button.dataset['figureValue']),
@@ -30,7 +29,7 @@ export async function openEveryWorking(page: Page): Promise<number> {
         },
       });
       button.click();
-      if (document.querySelector('[data-working]') !== null) await frame();
+      if (document.querySelector('[data-working]') !== null) await new Promise(requestAnimationFrame);
     }
     return read;
   });

@@ -1,5 +1,5 @@
-import { useMemo, useRef, useState, type CSSProperties } from 'react';
-import { useDocument } from '../../app/document';
+import { useDeferredValue, useMemo, useRef, useState, type CSSProperties } from 'react';
+import { LaneDocument, useDocument, useOpenDocument } from '../../app/document';
 import { useNow } from '../../app/now';
 import { useSpeaker } from '../../app/speak';
 import { useWorking } from '../../app/working';
@@ -28,6 +28,7 @@ const headWidth: CSSProperties = { ['--lane-head' as string]: `${laneHead}px` };
 export function Board() {
   const t = useSpeaker();
   const { plan, event } = useDocument();
+  const late = useDeferredValue(useOpenDocument());
   const [dragging, setDragging] = useState(false);
   const now = useNow(event.day);
   const scroll = useRef<HTMLDivElement>(null);
@@ -40,6 +41,7 @@ export function Board() {
   return (
     <div className={styles['board']}>
       <Headline />
+      <LaneDocument value={late}>
       <div className={styles['body']}>
         <div className={styles['scroll']} ref={scroll}>
           <div className={styles['lanes']} ref={lanes} style={{ ...headWidth, width: scale.width + laneHead + rightRoom }}>
@@ -64,6 +66,7 @@ export function Board() {
           </aside>
         )}
       </div>
+      </LaneDocument>
     </div>
   );
 }

@@ -1,6 +1,7 @@
 import { area } from 'd3-shape';
+import { memo } from 'react';
 import type { Fill } from '../../../shared/drinks';
-import { useDocument } from '../../app/document';
+import { useLaneDocument } from '../../app/document';
 import { useSpeaker } from '../../app/speak';
 import { Lane } from '../../parts/lane';
 import { useTimeScale } from '../../parts/time-scale';
@@ -10,9 +11,9 @@ import styles from './board.module.css';
 const step = 2;
 
 /** What is in each flask or urn, when it is filled, and how hot it still is. */
-export function DrinksLane() {
+export const DrinksLane = memo(function DrinksLane() {
   const t = useSpeaker();
-  const { plan } = useDocument();
+  const { plan } = useLaneDocument();
   const scale = useTimeScale();
   const { drinkTop: top, drink: rowHeight, legends } = useDensity();
   const levelHeight = rowHeight - 12;
@@ -60,7 +61,7 @@ export function DrinksLane() {
       })}
     </Lane>
   );
-}
+});
 
 /** Fills of the same minute as one: two rounds poured one after the other are one mark. */
 function together(fills: readonly Fill[]): Fill[] {

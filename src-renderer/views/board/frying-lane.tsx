@@ -1,4 +1,5 @@
-import { useDocument } from '../../app/document';
+import { memo } from 'react';
+import { useLaneDocument } from '../../app/document';
 import { useSpeaker } from '../../app/speak';
 import { Lane } from '../../parts/lane';
 import { useTimeScale } from '../../parts/time-scale';
@@ -10,9 +11,9 @@ const barTop = 2;
 const narrowestBowl = 17;
 
 /** Each pan: heating up, its batches; under it the bowls of batter they take from. */
-export function FryingLane() {
+export const FryingLane = memo(function FryingLane() {
   const t = useSpeaker();
-  const { plan, changes } = useDocument();
+  const { plan, changes } = useLaneDocument();
   const scale = useTimeScale();
   const { panTop: firstRow, panBar: barHeight, panNumbers: numberRoom, bowl: bowlHeight } = useDensity();
   const panHeight = barTop + barHeight + numberRoom;
@@ -78,7 +79,7 @@ export function FryingLane() {
       })}
     </Lane>
   );
-}
+});
 
 /** Labels that do not run into each other, first come first kept. */
 function numbersOf(labels: readonly { readonly x: number; readonly text: string }[]): { readonly x: number; readonly text: string }[] {

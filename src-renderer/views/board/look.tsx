@@ -1,13 +1,14 @@
-import { useDocument } from '../../app/document';
+import { memo } from 'react';
+import { useLaneDocument } from '../../app/document';
 import { useSpeaker } from '../../app/speak';
 import { Mark } from '../../parts/mark';
 import { lookItems } from './look-items';
 import styles from './look.module.css';
 
 /** What needs a look: safety that is out of bounds, guests who would go without, jobs nobody can do in time. Nothing when all is well. */
-export function Look() {
+export const Look = memo(function Look() {
   const t = useSpeaker();
-  const { plan } = useDocument();
+  const { plan } = useLaneDocument();
   const items = lookItems(plan);
   // Allergies make long texts: all is folded but the most serious thing.
   const opened = items.find((item) => item.level === 'stop')?.key;
@@ -35,4 +36,4 @@ export function Look() {
       )}
     </section>
   );
-}
+});

@@ -1,13 +1,14 @@
-import { useDocument } from '../../app/document';
+import { memo } from 'react';
+import { useLaneDocument } from '../../app/document';
 import { useSpeaker } from '../../app/speak';
 import styles from './look.module.css';
 
 const howMany = 5;
 
 /** The next jobs: from now on the day itself, else the first of the day. */
-export function NextJobs({ now }: { readonly now: number | null }) {
+export const NextJobs = memo(function NextJobs({ now }: { readonly now: number | null }) {
   const t = useSpeaker();
-  const { plan, event } = useDocument();
+  const { plan, event } = useLaneDocument();
   const from = now ?? event.opensAt - 120;
   const jobs = plan.day.tasks.filter((task) => task.who.length > 0 && task.start >= from).slice(0, howMany);
   if (jobs.length === 0) return null;
@@ -26,4 +27,4 @@ export function NextJobs({ now }: { readonly now: number | null }) {
       </ul>
     </section>
   );
-}
+});

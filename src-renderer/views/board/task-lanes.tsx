@@ -1,5 +1,6 @@
+import { memo } from 'react';
 import type { Task } from '../../../shared/timeline';
-import { useDocument } from '../../app/document';
+import { useLaneDocument } from '../../app/document';
 import { useSpeaker } from '../../app/speak';
 import { Lane } from '../../parts/lane';
 import { useTimeScale, type TimeScale } from '../../parts/time-scale';
@@ -28,9 +29,9 @@ function Bar({ task, y, height, kind }: { readonly task: Task; readonly y: numbe
 }
 
 /** The jobs of the dishes that are neither fried nor drunk. */
-export function MealLane() {
+export const MealLane = memo(function MealLane() {
   const t = useSpeaker();
-  const { plan } = useDocument();
+  const { plan } = useLaneDocument();
   const scale = useTimeScale();
   const { meal: rowHeight } = useDensity();
   const meal = new Set(plan.menu.dishes.filter((d) => d.recipe.brewing === undefined && d.role !== 'friedSnack' && d.role !== 'friedSide').map((d) => d.id));
@@ -53,12 +54,12 @@ export function MealLane() {
       {rows.map(({ item: { task }, row }) => <Bar key={task.id} task={task} y={row * packed + 1} height={Math.max(4, packed - 4)} kind="meal" />)}
     </Lane>
   );
-}
+});
 
 /** A row for every helper. Work that takes only a part of their attention is drawn low. */
-export function HandsLane() {
+export const HandsLane = memo(function HandsLane() {
   const t = useSpeaker();
-  const { plan } = useDocument();
+  const { plan } = useLaneDocument();
   const scale = useTimeScale();
   const { people } = plan.event;
   const { handsTop: top, hands: rowHeight, legends } = useDensity();
@@ -85,4 +86,4 @@ export function HandsLane() {
       })}
     </Lane>
   );
-}
+});
