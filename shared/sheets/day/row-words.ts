@@ -55,7 +55,7 @@ function stretchWords({ tasks }: DayRow, told: 'where' | 'each', context: SheetC
   const station = plan.frying.batches.find((b) => b.number === fry[0]?.batch)?.station ?? '';
   const title = say(f, 'sheets.day.stretch', { station: names.thing(station), batches: numberWords(fry.map((t) => t.batch ?? 0), context) });
   if (told === 'each') return { title, lines: [say(f, 'sheets.day.follow', { batches: fry.map((t) => whole(say(f, 'sheets.day.batchAt', { at: t.start, batch: t.batch ?? 0 }))).join(', ') })] };
-  const mixed = bowls.length === 0 ? [] : [say(f, 'sheets.day.bowls', { n: bowls.length, from: bowls[0]?.bowl ?? 0, to: bowls.at(-1)?.bowl ?? 0, at: bowls.map((t) => f.clock(t.start)).join(', '), who: allWho(bowls, context) })];
+  const mixed = bowls.length === 0 ? [] : [say(f, 'sheets.day.bowls', { numbers: bowls.map((t) => t.bowl ?? 0), at: bowls.map((t) => f.clock(t.start)).join(', '), who: allWho(bowls, context) })];
   return { title, lines: [say(f, 'sheets.day.seeFry'), ...mixed] };
 }
 

@@ -126,8 +126,12 @@ export const sheetsPaperWords = {
   'sheets.day.stretch': (p: { station: string; batches: string }) => `${p.station}: ${p.batches}`,
   'sheets.day.seeFry': 'each at its minute, see the fry sheet',
   'sheets.day.follow': (p: { batches: string }) => `follow the fry sheet: ${p.batches}`,
-  'sheets.day.bowls': (p: { n: number; from: number; to: number; at: string; who: string }, f: Formats) =>
-    `${p.n === 1 ? `bowl ${f.number(p.from)}` : `bowls ${f.number(p.from)} ${p.n === 2 ? 'and' : 'to'} ${f.number(p.to)}`} at ${p.at}: ${p.who}`,
+  'sheets.day.bowls': (p: { numbers: readonly number[]; at: string; who: string }, f: Formats) => {
+    const [from = 0] = p.numbers;
+    const to = p.numbers.at(-1) ?? from;
+    const run = p.numbers.length > 2 && to - from + 1 === p.numbers.length;
+    return `${f.plural(p.numbers.length, 'bowl', 'bowls')} ${run ? `${f.number(from)} to ${f.number(to)}` : f.list(p.numbers.map((n) => f.number(n)))} at ${p.at}: ${p.who}`;
+  },
   'sheets.day.batchAt': (p: { at: number; batch: number }, f: Formats) => `batch ${f.number(p.batch)} at ${f.clock(p.at)}`,
   'sheets.day.serveAt': (p: { at: number; who: string }, f: Formats) => `${f.clock(p.at)} ${p.who}`,
   'sheets.day.late': (p: { minutes: number }, f: Formats) => `${f.duration(p.minutes)} late as planned`,

@@ -88,6 +88,8 @@ describe('words of a row', () => {
   it('name every bowl on the wall and every batch on the page of the helper', () => {
     const wall = wordsOf([...fries.slice(0, 6), ...bowls.slice(0, 2)], true);
     expect(wall).toContain('Stove: batches 1 to 6 | each at its minute, see the fry sheet | bowls 1 and 2 at 10:55, 11:20: Tea');
+    expect(wordsOf([...fries, bowls[0]!, bowls[2]!], true)).toContain('bowls 1 and 3 at 10:55, 11:45: Tea');
+    expect(wordsOf([...fries, ...bowls.slice(0, 3)], true)).toContain('bowls 1 to 3 at');
     const own = wordsOf(fries, false);
     for (const b of base.frying.batches) expect(own).toContain(`batch ${b.number} at `);
     expect(wordsOf(fries.filter((t) => t.batch === 1 || t.batch === 3), false)).toContain('2 batches, numbers 1 to 3');
