@@ -9,6 +9,9 @@ export interface BrewValues {
   readonly metal: Settled;
   readonly boil: Settled;
   readonly pourMinutes: number;
+  /** Filling a pot and setting it on the heat, minutes; a round without a burner up to `shortRound` minutes is hands from start to end. */
+  readonly startMinutes: number;
+  readonly shortRound: number;
   readonly coolMinutes: number;
   readonly waitMinutes: number;
   /** The first fill, before the first guest can want it; a later one, before the vessel runs dry; minutes. */
@@ -27,7 +30,7 @@ export function brewValues(event: Event): BrewValues {
   const value = (id: string): number => settle(event, id).value;
   return {
     latent: settle(event, 'fry.hfg'), water: settle(event, 'water.cRho'), milk: settle(event, 'milk.cRho'), metal: settle(event, 'pot.cp'), boil: settle(event, 'boil.C'),
-    pourMinutes: Math.ceil(value('brew.pourMinutes')), coolMinutes: Math.ceil(value('brew.coolMinutes')), waitMinutes: value('brew.waitMinutes'),
+    pourMinutes: Math.ceil(value('brew.pourMinutes')), startMinutes: Math.ceil(value('brew.startMinutes')), shortRound: value('brew.shortRound'), coolMinutes: Math.ceil(value('brew.coolMinutes')), waitMinutes: value('brew.waitMinutes'),
     fillLead: Math.max(0, Math.round(value('brew.fillLead'))), refillLead: Math.max(0, Math.round(value('drinks.refillLead'))), tripMinutes: Math.max(1, Math.round(value('drinks.tripMinutes'))),
     strainedC: value('brew.strainedC'), vesselC: value('brew.vesselC'), vesselCp: value('brew.vesselCp'), openCooling: value('cool.vesselOpen'), coldC: value('drink.coldC'),
   };

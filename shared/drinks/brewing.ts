@@ -5,9 +5,6 @@ import { book, bookHands, latestStart } from './calendar';
 import type { BrewPlace } from './brew-place';
 import { isBrewed, liquidsBeside, roundSize, type RoundSize } from './round-size';
 
-/** Minutes to fill a pot and set it on the heat (common practice, no source). */
-const startMinutes = 5;
-
 /** A round with its pot, burner and start. */
 export interface PlacedRound {
   readonly dish: DishPlan;
@@ -45,15 +42,12 @@ export function placeRounds(place: BrewPlace, dish: DishPlan, brewing: Brewing, 
     if (best === null) break;
     rounds.push(best);
     book(place.calendar, `pot ${best.pot.id}`, best.startAt, best.pouredAt);
-    bookHands(place.calendar, place.hands, best.startAt, best.startAt + handsMinutes(best.size));
+    bookHands(place.calendar, place.hands, best.startAt, best.startAt + best.size.startHands);
     if (best.burner !== null) book(place.calendar, `burner ${best.burner}`, best.startAt, best.startAt + best.size.burnerMinutes);
     left = Math.round((left - best.size.litres) * 1e6) / 1e6;
   }
   return rounds;
 }
-
-/** Minutes somebody is busy with the start of a round: all of it when nothing is heated. */
-const handsMinutes = (size: RoundSize): number => (size.burnerMinutes === 0 ? size.minutes : Math.min(startMinutes, size.minutes));
 
 /** Of all pots and burners: most litres first, then the shortest wait, then the smallest pot, then the better burner. */
 function bestRound(place: BrewPlace, dish: DishPlan, brewing: Brewing, beside: (litres: number) => number, litres: number, by: number): PlacedRound | null {
@@ -104,7 +98,7 @@ function bestCut(place: BrewPlace, dish: DishPlan, brewing: Brewing, beside: (li
 /** A round at its latest free time, with free hands if they can be had; null when pot or burner is taken. */
 function placed(place: BrewPlace, dish: DishPlan, brewing: Brewing, { pot, burner }: Choice, size: RoundSize, by: number): PlacedRound | null {
   const wait = Math.min(place.values.waitMinutes, brewing.goodForMinutes / 2);
-  const wish = { pot: `pot ${pot.id}`, burner: burner === null ? null : `burner ${burner.burner.id}`, burnerMinutes: size.burnerMinutes, minutes: size.minutes, by, wait, handsMinutes: handsMinutes(size) };
+  const wish = { pot: `pot ${pot.id}`, burner: burner === null ? null : `burner ${burner.burner.id}`, burnerMinutes: size.burnerMinutes, minutes: size.minutes, by, wait, handsMinutes: size.startHands };
   const startAt = latestStart(place.calendar, { ...wish, hands: place.hands }) ?? latestStart(place.calendar, { ...wish, hands: 0 });
   return startAt === null ? null : { dish, pot, burner: burner?.burner.id ?? null, startAt, readyAt: startAt + size.minutes, pouredAt: by, size };
 }

@@ -19,6 +19,9 @@ export interface RoundSize {
   /** Start to ready. */
   readonly minutes: number;
   readonly boilMinutes: number;
+  /** Minutes of hands at the start and at the end; together never more than `minutes`. */
+  readonly startHands: number;
+  readonly finishHands: number;
 }
 
 /** True when the drink is made on a burner. */
@@ -46,7 +49,15 @@ export function roundSize(place: BrewPlace, dish: DishPlan, brewing: Brewing, li
   const pour = place.values.pourMinutes;
   const boiling = isBrewed(brewing) ? Math.ceil(brewing.boilMinutes) : 0;
   const cooling = isBrewed(brewing) && !brewing.hot ? place.values.coolMinutes : 0;
-  return { litres, potLitres, water, heat, boilMinutes, burnerMinutes: boilMinutes + boiling, minutes: boilMinutes + boiling + Math.ceil(brewing.steepMinutes) + pour + cooling };
+  const minutes = boilMinutes + boiling + Math.ceil(brewing.steepMinutes) + pour + cooling;
+  return { litres, potLitres, water, heat, boilMinutes, burnerMinutes: boilMinutes + boiling, minutes, ...handsOf(place, minutes, burner) };
+}
+
+/** Hands of a round: all of a short one that needs no burner, else a little at the start and the straining and pouring at the end. */
+function handsOf({ values }: BrewPlace, minutes: number, burner: BurnerState | null): Pick<RoundSize, 'startHands' | 'finishHands'> {
+  if (burner === null && minutes <= values.shortRound) return { startHands: minutes, finishHands: 0 };
+  const finishHands = Math.min(values.pourMinutes, minutes);
+  return { startHands: Math.min(values.startMinutes, minutes - finishHands), finishHands };
 }
 
 function evaporatedFigure(latent: Settled, dish: DishPlan, brewing: Brewing, burner: BurnerState | null): Figure {

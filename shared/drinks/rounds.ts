@@ -34,7 +34,7 @@ export function liftLitres(event: Event, vesselKg: number): number {
 
 function brewRound(line: DrinkLine, r: PlacedRound, number: number): BrewRound {
   return {
-    number, drink: line.dish.id, pot: r.pot.id, burner: r.burner, startAt: minutes(r.startAt), boilAt: minutes(r.startAt + r.size.boilMinutes), readyAt: minutes(r.readyAt),
+    number, drink: line.dish.id, pot: r.pot.id, burner: r.burner, startAt: minutes(r.startAt), boilAt: minutes(r.startAt + r.size.boilMinutes), readyAt: minutes(r.readyAt), startHands: r.size.startHands, finishHands: r.size.finishHands,
     litres: r.size.litres, waterLitres: r.size.water, heatMinutes: r.size.heat, ingredients: ingredientsOf(line.dish, line.brewing, r.size.litres, r.size.water.value),
   };
 }

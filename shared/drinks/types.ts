@@ -13,6 +13,13 @@ export interface BrewRound {
   readonly startAt: Minutes;
   readonly boilAt: Minutes;
   readonly readyAt: Minutes;
+  /**
+   * Minutes from `startAt` that somebody's hands are wanted: filling the pot and setting it on the heat. A short round that needs no burner
+   * is hands from start to end, and this is its whole length.
+   */
+  readonly startHands: number;
+  /** Minutes up to `readyAt` (or, when it may wait in its pot, up to the pouring) that somebody's hands are wanted: straining and pouring. */
+  readonly finishHands: number;
   /** Ready to serve. */
   readonly litres: number;
   readonly waterLitres: Figure;

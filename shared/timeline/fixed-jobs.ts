@@ -4,12 +4,6 @@ import type { MenuPlan } from '../menu';
 import type { Message } from '../words';
 import { fixedJob, handsOn, type Job } from './job';
 
-/** Minutes somebody is busy at the start and at the end of a brew round (common practice, no source). */
-const startMinutes = 5;
-const strainMinutes = 5;
-/** A cold round up to this long is one job. */
-const shortRound = 12;
-
 const nameOf = (menu: MenuPlan, dish: string): string => menu.dishes.find((d) => d.id === dish)?.name ?? dish;
 
 /** Mixing the bowls of batter, at the times of the frying plan. */
@@ -25,15 +19,15 @@ function offHeatAt(menu: MenuPlan, r: BrewRound): number {
   return r.burner === null ? r.startAt : Math.min(r.readyAt, Math.ceil(r.boilAt + (brewing?.boilMinutes ?? 0)));
 }
 
-/** Brewing: hands on at the start, the pot by itself on and then off its burner, hands on at the end. */
+/** Brewing: hands on at the start, the pot by itself on and then off its burner, hands on at the end; the minutes of hands are the drinks plan's. */
 export function brewJobs(menu: MenuPlan, drinks: DrinksPlan): Job[] {
   const pouredAt = new Map(drinks.fills.map((f) => [f.round, f.at]));
   return drinks.rounds.flatMap((r: BrewRound) => {
     const length = r.readyAt - r.startAt;
     if (length <= 0) return [];
-    const third = Math.floor(length / 3);
-    const begun = r.startAt + Math.min(startMinutes, third);
-    const finish = r.readyAt - Math.min(strainMinutes, third);
+    const begun = r.startAt + r.startHands;
+    const finish = r.readyAt - r.finishHands;
+    const whole = begun >= r.readyAt;
     // A round may be finished later than planned, but before it is poured.
     const waits = Math.max(0, (pouredAt.get(r.number) ?? r.readyAt) - r.readyAt);
     const offHeat = offHeatAt(menu, r);
@@ -42,9 +36,9 @@ export function brewJobs(menu: MenuPlan, drinks: DrinksPlan): Job[] {
     const part = (partId: string, name: Message, start: number, end: number, attention: number, after: readonly string[]): Job[] => {
       if (end <= start) return [];
       const burner = r.burner !== null && start < offHeat - 1e-9 ? [{ thing: `burner:${r.burner}`, count: 1 }] : [];
-      return [fixedJob({ id: partId, kind: 'brew', roles: ['tea'], about: { dish: r.drink, round: r.number }, name, start, end, attention, needs: [{ thing: `pot:${r.pot}`, count: 1 }, ...burner], after, slide: partId.endsWith('/finish') || partId === id && r.burner === null && length <= shortRound ? waits : 0 })];
+      return [fixedJob({ id: partId, kind: 'brew', roles: ['tea'], about: { dish: r.drink, round: r.number }, name, start, end, attention, needs: [{ thing: `pot:${r.pot}`, count: 1 }, ...burner], after, slide: partId.endsWith('/finish') || (whole && partId === id) ? waits : 0 })];
     };
-    if (r.burner === null && length <= shortRound) return part(id, { id: 'timeline.task.brewShort', params }, r.startAt, r.readyAt, handsOn, []);
+    if (whole) return part(id, { id: 'timeline.task.brewShort', params }, r.startAt, r.readyAt, handsOn, []);
     const turn = Math.min(finish, Math.max(begun, offHeat));
     return [
       ...part(id, { id: 'timeline.task.brewStart', params }, r.startAt, begun, handsOn, []),
