@@ -2,7 +2,9 @@ import * as z from 'zod';
 import type { HostMethod } from './methods';
 
 const path = z.string().min(1).max(4096);
-const text = z.string().max(8_000_000);
+/** Longest text of a call, in characters. */
+export const longestText = 8_000_000;
+const text = z.string().max(longestText);
 const none = z.object({}).default({});
 const done = z.object({ done: z.literal(true) });
 
@@ -30,6 +32,9 @@ const fileRef = z.object({ path, title: z.string(), day: z.string(), modified: z
 /** An event file in a list. `modified`: milliseconds; 0 when it is not there any more. */
 export type FileRef = z.infer<typeof fileRef>;
 
+/** Something went wrong at the border. `code` for programs, `message` and `mend` for the cook: what is wrong, and what to do. */
+export const problemSchema = z.object({ code: z.string(), message: z.string(), mend: z.string().optional() });
+
 /**
  * The contract between a face and its host: input and output of every call. Both sides parse with it.
  * Answers travel as `{ok: true, value}` or `{ok: false, problem: {code, message, mend?}}`; nothing is thrown across.
@@ -55,13 +60,17 @@ export const contract = {
   /** Native save window, or (without dialogs) the path for this name in the events folder; `taken` when a file is there already. */
   'events.chooseSave': { input: z.object({ name: z.string().min(1).max(200), extension: z.enum(['brimful', 'pdf', 'html', 'csv', 'txt']).default('brimful') }), output: z.object({ path: path.nullable(), taken: z.boolean() }) },
   'events.open': { input: z.object({ path }), output: z.object({ path, text, modified: z.number() }) },
-  /** Atomic save with `.bak`. `expect`: the modification time the face last saw; when the file changed outside, the answer is problem `changed-outside` and nothing is written. null: do not compare. */
-  'events.save': { input: z.object({ path, text, expect: z.number().nullable() }), output: z.object({ path, modified: z.number() }) },
-  /** Keeps unsaved work aside, so that a crash loses seconds at most. */
-  'recovery.keep': { input: z.object({ id: z.string().regex(/^[A-Za-z0-9_-]+$/), path: z.string().nullable(), text }), output: done },
+  /** Atomic save with `.bak`. `expect`: the modification time the face last saw; when the file changed outside, the answer is problem `changed-outside` and nothing is written. null: do not compare. `warning`: the save stands, but something beside it did not work. */
+  'events.save': { input: z.object({ path, text, expect: z.number().nullable() }), output: z.object({ path, modified: z.number(), warning: problemSchema.nullable() }) },
+  /** Keeps unsaved work aside, so that a crash loses seconds at most. `id`: one per open document. `modified`: the time of the file as last seen, to compare with when the work is saved later. */
+  'recovery.keep': { input: z.object({ id: z.string().regex(/^[A-Za-z0-9_-]+$/), path: z.string().nullable(), modified: z.number().nullable().default(null), text }), output: done },
   'recovery.list': { input: none, output: z.array(z.object({ id: z.string(), title: z.string(), path: z.string().nullable(), at: z.number() })) },
-  'recovery.read': { input: z.object({ id: z.string().regex(/^[A-Za-z0-9_-]+$/) }), output: z.object({ text, path: z.string().nullable() }) },
+  'recovery.read': { input: z.object({ id: z.string().regex(/^[A-Za-z0-9_-]+$/) }), output: z.object({ text, path: z.string().nullable(), modified: z.number().nullable() }) },
   'recovery.discard': { input: z.object({ id: z.string().regex(/^[A-Za-z0-9_-]+$/) }), output: done },
+  /** The household's recipes as a shelf file; until it has its own (`modified` null), those that come with the program. */
+  'shelf.read': { input: none, output: z.object({ text, modified: z.number().nullable() }) },
+  /** Atomic save of the household's recipes with `.bak`. `expect` as in `events.save`; null: do not compare. */
+  'shelf.write': { input: z.object({ text, expect: z.number().nullable() }), output: z.object({ modified: z.number() }) },
   /** Writes a PDF of a complete HTML document. `path` null: into the events folder under `name`. */
   'print.pdf': { input: z.object({ html: text, name: z.string().min(1).max(200), path: path.nullable() }), output: z.object({ path, pages: z.number() }) },
   /** Native print window for a complete HTML document where the host has one; `handled: false` asks the face to print by itself. */
@@ -76,8 +85,6 @@ export type CallInput<M extends HostMethod> = z.input<Contract[M]['input']>;
 /** What a call answers. */
 export type CallOutput<M extends HostMethod> = z.output<Contract[M]['output']>;
 
-/** Something went wrong at the border. `code` for programs, `message` and `mend` for the cook: what is wrong, and what to do. */
-export const problemSchema = z.object({ code: z.string(), message: z.string(), mend: z.string().optional() });
 /** A problem at the border, ready to be read. */
 export type Problem = z.infer<typeof problemSchema>;
 /** Answer of a call. */

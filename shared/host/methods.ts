@@ -5,6 +5,7 @@ export const hostMethods = [
   'events.recent', 'events.forget', 'events.demos', 'events.openDemo', 'events.folder',
   'events.chooseOpen', 'events.chooseSave', 'events.open', 'events.save',
   'recovery.keep', 'recovery.list', 'recovery.read', 'recovery.discard',
+  'shelf.read', 'shelf.write',
   'print.pdf', 'print.paper', 'files.write',
 ] as const;
 /** Name of a host call. */

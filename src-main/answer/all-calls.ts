@@ -3,6 +3,7 @@ import type { Answers } from './answers';
 import { eventCalls } from './event-calls';
 import { printCalls } from './print-calls';
 import type { Shell } from './shell';
+import { shelfCalls } from './shelf-calls';
 import { today } from './today';
 
 /** Every call of the contract, answered from one store and one shell. `clock` is handed in so that tests choose the day. */
@@ -31,20 +32,21 @@ export function allCalls(store: Store, shell: Shell, clock: () => Date = () => n
     'settings.get': () => store.settings.read(),
     'settings.set': (change) => store.settings.change((settings) => ({ ...settings, ...given(change) })),
     ...eventCalls(store, shell),
-    'recovery.keep': async ({ id, path, text }) => {
-      await store.recovery.keep(id, path, text, clock().getTime());
+    'recovery.keep': async ({ id, path, modified, text }) => {
+      await store.recovery.keep(id, { path, modified, text, at: clock().getTime() });
       return { done: true };
     },
     'recovery.list': () => store.recovery.list(),
     'recovery.read': async ({ id }) => {
-      const { text, path } = await store.recovery.read(id);
-      return { text, path };
+      const { text, path, modified } = await store.recovery.read(id);
+      return { text, path, modified };
     },
     'recovery.discard': async ({ id }) => {
       await store.recovery.discard(id);
       return { done: true };
     },
     ...printCalls(store, shell),
+    ...shelfCalls(store),
   };
 }
 

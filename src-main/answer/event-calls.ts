@@ -1,5 +1,7 @@
 import { mkdir } from 'node:fs/promises';
 import { basename, dirname, join } from 'node:path';
+import type { Problem } from '../../shared/host';
+import { HostProblem } from '../problem';
 import { fileNameOf, listEvents, modifiedOf, openEvent, saveEvent, titleOf } from '../store';
 import type { Store } from '../store';
 import type { Answers } from './answers';
@@ -39,11 +41,14 @@ export function eventCalls(store: Store, shell: Shell): EventCalls {
     'events.save': async ({ path, text, expect }) => {
       const folder = await store.eventsFolder();
       if (dirname(path) === folder) await mkdir(folder, { recursive: true });
-      const modified = await saveEvent(path, text, expect);
+      let warning: Problem | null = null;
+      const modified = await saveEvent(path, text, expect, {
+        backupFailed: () => (warning = HostProblem.of('host.backup-failed', { path: `${path}.bak` }).problem),
+      });
       const { title, day } = titleOf(text, path);
       // The save stands even when the list of recent files cannot be written.
       await store.recents.note(path, title, day).catch(() => {});
-      return { path, modified };
+      return { path, modified, warning };
     },
   };
 }

@@ -17,3 +17,6 @@ export const demoFolder = (project: string): string => join(project, 'assets', '
 
 /** Where the built screens lie. */
 export const rendererFolder = (project: string): string => join(project, 'out', 'renderer');
+
+/** The shelf of recipes that comes with the program. */
+export const starterShelf = (project: string): string => join(project, 'assets', 'app', 'shelf', 'starter.brimful-shelf');

@@ -3,6 +3,8 @@ export type { SaveOptions } from './atomic-save';
 export { modifiedOf, openEvent, saveEvent, writeExport } from './event-files';
 export { diskCalls } from './file-calls';
 export type { FileCalls, WritableFile } from './file-calls';
+export { HouseholdShelf, saveShelfText } from './household-shelf';
+export type { ShelfText } from './household-shelf';
 export { fileNameOf, listEvents } from './folder-list';
 export { largestFileBytes, readText } from './read-text';
 export { openStore } from './store';

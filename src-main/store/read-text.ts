@@ -14,13 +14,13 @@ export interface ReadText {
  * Reads a text file whole.
  * @throws HostProblem when it is missing, a folder, too large or no text.
  */
-export async function readText(path: string): Promise<ReadText> {
+export async function readText(path: string, largest: number = largestFileBytes): Promise<ReadText> {
   try {
     const file = await open(path, 'r');
     try {
       const facts = await file.stat();
       if (!facts.isFile()) throw HostProblem.of('host.not-a-file', { path });
-      if (facts.size > largestFileBytes) throw HostProblem.of('host.too-large', { path, megabytes: largestFileBytes / 1_000_000 });
+      if (facts.size > largest) throw HostProblem.of('host.too-large', { path, megabytes: Math.floor(largest / 1_000_000) });
       return { text: decode(await file.readFile(), path), modified: facts.mtimeMs };
     } finally {
       await file.close();

@@ -3,24 +3,32 @@ import { join } from 'node:path';
 import * as z from 'zod';
 import { HostProblem } from '../problem';
 import { saveAtomically } from './atomic-save';
-import { readText } from './read-text';
+import { InTurn } from './in-turn';
+import { largestFileBytes, readText } from './read-text';
 import { titleOf } from './title-of';
 
-const copySchema = z.object({ path: z.string().nullable(), at: z.number(), text: z.string() });
-/** Unsaved work put aside. `at`: when, in milliseconds. */
+const copySchema = z.object({ path: z.string().nullable(), modified: z.number().nullable().default(null), at: z.number(), text: z.string() });
+/** Unsaved work put aside. `at`: when, `modified`: the time of the file as last seen, both in milliseconds. */
 export type RecoveryCopy = z.infer<typeof copySchema>;
 
-/** Unsaved work, one file per open event, so that a crash loses seconds at most. */
+// The text of an event inside JSON again: a quotation mark takes two bytes, rarer signs six.
+const largestCopyBytes = 6 * largestFileBytes + 64 * 1024;
+
+/** Unsaved work, one file per open document, so that a crash loses seconds at most. */
 export class Recovery {
   private readonly folder: string;
+  private readonly turns = new InTurn();
 
   constructor(dataFolder: string) {
     this.folder = join(dataFolder, 'recovery');
   }
 
-  async keep(id: string, path: string | null, text: string, at: number): Promise<void> {
-    await mkdir(this.folder, { recursive: true });
-    await saveAtomically(this.fileOf(id), JSON.stringify({ path, at, text }));
+  async keep(id: string, copy: RecoveryCopy): Promise<void> {
+    const file = this.fileOf(id);
+    await this.turns.run(id, async () => {
+      await mkdir(this.folder, { recursive: true });
+      await saveAtomically(file, JSON.stringify(copy));
+    });
   }
 
   async read(id: string): Promise<RecoveryCopy> {
@@ -30,7 +38,8 @@ export class Recovery {
   }
 
   async discard(id: string): Promise<void> {
-    await rm(this.fileOf(id), { force: true });
+    const file = this.fileOf(id);
+    await this.turns.run(id, () => rm(file, { force: true }));
   }
 
   /** Newest first. */
@@ -47,7 +56,7 @@ export class Recovery {
 
   private async tryRead(id: string): Promise<RecoveryCopy | null> {
     try {
-      const parsed = copySchema.safeParse(JSON.parse((await readText(this.fileOf(id))).text));
+      const parsed = copySchema.safeParse(JSON.parse((await readText(this.fileOf(id), largestCopyBytes)).text));
       return parsed.success ? parsed.data : null;
     } catch {
       return null;

@@ -2,6 +2,7 @@ import { join } from 'node:path';
 import { settingsSchema } from '../../shared/host';
 import { Demos } from './demos';
 import { diskCalls } from './file-calls';
+import { HouseholdShelf } from './household-shelf';
 import { KeptFile } from './kept-file';
 import { Recents } from './recents';
 import { Recovery } from './recovery';
@@ -20,6 +21,8 @@ export interface Store {
   readonly recents: Recents;
   readonly recovery: Recovery;
   readonly demos: Demos;
+  /** Recipes of the household, kept across events. */
+  readonly shelf: HouseholdShelf;
   /** The folder event files go to unless the cook chose another. */
   eventsFolder(): Promise<string>;
 }
@@ -30,5 +33,5 @@ export async function openStore(folders: StoreFolders): Promise<Store> {
   const eventsFolder = async () => (await settings.read()).folder ?? folders.events;
   const places = [folders.data, join(folders.data, 'recovery'), await eventsFolder()];
   await Promise.all(places.map((folder) => sweepTemporaries(folder, diskCalls)));
-  return { settings, recents: new Recents(folders.data), recovery: new Recovery(folders.data), demos: new Demos(folders.demos), eventsFolder };
+  return { settings, recents: new Recents(folders.data), recovery: new Recovery(folders.data), demos: new Demos(folders.demos), shelf: new HouseholdShelf(folders.data), eventsFolder };
 }

@@ -137,9 +137,9 @@ describe('calls about events', () => {
   });
 
   it('keeps unsaved work aside', async () => {
-    await value('recovery.keep', { id: 'one', path: null, text });
-    expect(await value('recovery.list', {})).toMatchObject([{ id: 'one', title: 'Lantern evening', path: null }]);
-    expect(await value('recovery.read', { id: 'one' })).toEqual({ text, path: null });
+    await value('recovery.keep', { id: 'one', path: '/x/one.brimful', modified: 12.5, text });
+    expect(await value('recovery.list', {})).toMatchObject([{ id: 'one', title: 'Lantern evening', path: '/x/one.brimful' }]);
+    expect(await value('recovery.read', { id: 'one' })).toEqual({ text, path: '/x/one.brimful', modified: 12.5 });
     await value('recovery.discard', { id: 'one' });
     expect(await code('recovery.read', { id: 'one' })).toBe('no-recovery');
     expect(await code('recovery.keep', { id: '../one', path: null, text })).toBe('bad-input');

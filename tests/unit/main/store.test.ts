@@ -240,8 +240,8 @@ describe('the store', () => {
 
   it('keeps unsaved work until it is discarded, and skips damaged copies', async () => {
     const { recovery } = await open();
-    await recovery.keep('one', null, '{"title":"First"}', 10);
-    await recovery.keep('two', '/x/two.brimful', '{', 20);
+    await recovery.keep('one', { path: null, modified: null, text: '{"title":"First"}', at: 10 });
+    await recovery.keep('two', { path: '/x/two.brimful', modified: 7, text: '{', at: 20 });
     await writeFile(join(folder, 'data', 'recovery', 'bad.json'), 'nonsense');
     expect(await recovery.list()).toEqual([
       { id: 'two', title: 'two', path: '/x/two.brimful', at: 20 }, { id: 'one', title: 'First', path: null, at: 10 },
@@ -249,7 +249,7 @@ describe('the store', () => {
     expect((await recovery.read('one')).text).toBe('{"title":"First"}');
     await recovery.discard('one');
     expect(await codeOf(recovery.read('one'))).toBe('no-recovery');
-    expect(await codeOf((async () => recovery.keep('../x', null, '', 0))())).toBe('no-recovery');
+    expect(await codeOf((async () => recovery.keep('../x', { path: null, modified: null, text: '', at: 0 }))())).toBe('no-recovery');
   });
 
   it('reads demo events by their id only', async () => {

@@ -24,7 +24,7 @@ describe('the open document', () => {
     expect(documentStore.edit(headcount(state().event, 90))).toBeNull();
     expect(state().unsaved).toBe(true);
     expect(state().plan.guests.adults.value).toBe(90);
-    documentStore.saved(state().event, { path: '/somewhere/evening.brimful', modified: 2 });
+    documentStore.saved(state().openId, state().event, { path: '/somewhere/evening.brimful', modified: 2 });
     expect(state().unsaved).toBe(false);
   });
 
