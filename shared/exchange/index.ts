@@ -18,4 +18,5 @@ export { matchIngredient, type FoodMatch } from './line/match';
 export { proposeLine, weightOfLines, type LineProposal, type OpenQuestion, type SettledLine } from './recipe-settle';
 export { toRecipe, type MadeRecipe, type Settled } from './recipe-to';
 export { recipeJsonLd, type RecipeJsonLd } from './recipe-json-ld';
+export { readAmount } from './amount-read';
 export { readYield } from './recipe-yield';

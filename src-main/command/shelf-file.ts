@@ -11,7 +11,7 @@ import type { Terminal } from './terminal';
 const ownShelf = (): HouseholdShelf => new HouseholdShelf(dataFolder());
 
 /** The household's own shelf, beside the settings. */
-export const householdShelf = (): string => ownShelf().path;
+const householdShelf = (): string => ownShelf().path;
 
 /** A shelf and the file it is kept in. */
 export interface KeptShelf {
