@@ -1,4 +1,4 @@
-import { evaluate, type Sum, type TermValues } from './sum';
+import { evaluate, keysIn, type Sum, type TermValues } from './sum';
 
 /** Where a value comes from when it is not worked out from others. */
 export type Origin =
@@ -10,8 +10,10 @@ export type Origin =
   | { readonly kind: 'house'; readonly why: string }
   /** A recipe copied into the event. */
   | { readonly kind: 'recipe'; readonly recipe: string }
-  /** A definition or mathematics (a dozen is 12; minutes in an hour). */
-  | { readonly kind: 'definition' };
+  /** A definition or mathematics (a dozen is 12; minutes in an hour): the same in every event. */
+  | { readonly kind: 'definition' }
+  /** Found by a method that no short sum can show (a search, a schedule, a distribution); `method` is the word id of a sentence that names it. */
+  | { readonly kind: 'computed'; readonly method: string };
 
 /**
  * One input of a working. `label` is a word id of the catalogue, or plain text when the label is the cook's own (a dish name).
@@ -61,3 +63,12 @@ export const tabled = (key: string, label: Term['label'], value: number, unit: s
   ({ key, label, value, unit, origin: { kind: 'table', source, row: rowName } });
 /** A term that is itself a figure with a working. */
 export const worked = (key: string, label: Term['label'], f: Figure): Term => ({ key, label, value: f.value, unit: f.unit, figure: f });
+/** A term found by a method that no short sum can show; `method` is the word id of the sentence that names it. */
+export const computed = (key: string, label: Term['label'], value: number | readonly number[], unit: string, method: string): Term =>
+  ({ key, label, value, unit, origin: { kind: 'computed', method } });
+
+/** A working with the terms its sum uses, and no others: where a formula has cases, only the inputs of the case in force are shown. */
+export function workingOf(rule: string, terms: readonly Term[], sum: Sum): Working {
+  const used = keysIn(sum);
+  return { rule, terms: terms.filter((t) => used.has(t.key)), sum };
+}

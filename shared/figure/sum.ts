@@ -52,6 +52,12 @@ export const sumOf = (key: string): Sum => node('sumOf', [key]);
 /** Number of items of a list term. */
 export const countOf = (key: string): Sum => node('countOf', [key]);
 
+/** Keys of the terms that a sum uses. */
+export function keysIn(sum: Sum): Set<string> {
+  if (sum.op === 'number') return new Set();
+  return sum.op === 'term' ? new Set([sum.key]) : new Set(sum.args.flatMap((arg) => [...keysIn(arg)]));
+}
+
 /** Values of the terms by key: a number, or a list for `sumOf` and `countOf`. */
 export type TermValues = Readonly<Record<string, number | readonly number[]>>;
 

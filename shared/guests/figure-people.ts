@@ -1,79 +1,104 @@
-import type { Event } from '../event';
-import { divide, entered, figure, just, least, minus, most, plus, squareRoot, sumOf, countOf, times, worked, type Figure, type Term } from '../figure';
-import type { Reserve } from './planned';
+import { adultBands, childBands, type BandId, type Counts, type Event } from '../event';
+import { computed, divide, entered, figure, just, least, most, plus, squareRoot, sumOf, countOf, times, worked, workingOf, type Figure, type Term, type Working } from '../figure';
+import { waveCountFigure } from './figure-counts';
+import type { Reserve, ReserveMethod } from './planned';
 import type { Turnout } from './turnout';
 
 const label = (word: string): Term['label'] => ({ word: `guests.term.${word}` });
 
-/** Adults or children invited: the headcount as set, or all waves added up. Unit: people. */
-export function invitedFigure(event: Event, who: 'adults' | 'children', byWave: readonly number[]): Figure {
-  const total = byWave.reduce((a, b) => a + b, 0);
+/** The empty list of waves, for an event without any. */
+const noWaves: Term = { key: 'counts', label: label('counts'), value: [], unit: 'people', origin: { kind: 'entered', path: 'guests.waves' } };
+const allWaves = (figures: readonly Figure[], event: Event): readonly Term[] => figures.map((f, i) => worked(`wave${i}`, { text: event.guests.waves[i]?.name ?? '' }, f));
+
+function addedUp(rule: string, event: Event, figures: readonly Figure[]): Working {
+  if (figures.length === 0) return { rule, terms: [noWaves], sum: sumOf('counts') };
+  return { rule, terms: allWaves(figures, event), sum: plus(...figures.map((_, i) => `wave${i}`)) };
+}
+
+/** Adults or children invited: the headcount as set, or those of all waves added up. Unit: people. */
+export function invitedFigure(event: Event, who: 'adults' | 'children', counts: readonly Counts[]): Figure {
+  const bands: readonly BandId[] = who === 'adults' ? adultBands : childBands;
+  const byWave = counts.map((c, i) => waveCountFigure(event, i, c, bands));
   const set = event.guests.headcount[who];
-  return figure(total, 'people', () => {
-    if (set !== null && byWave.length > 0) {
-      const term = entered('headcount', { word: 'guests.term.headcount' }, set, 'people', `guests.headcount.${who}`);
-      return { rule: `guests.${who}`, terms: [term], sum: just('headcount') };
+  return figure(byWave.reduce((a, f) => a + f.value, 0), 'people', () =>
+    set !== null && byWave.length > 0
+      ? { rule: `guests.${who}`, terms: [entered('headcount', label('headcount'), set, 'people', `guests.headcount.${who}`)], sum: just('headcount') }
+      : addedUp(`guests.${who}`, event, byWave));
+}
+
+/** People of one wave expected to come. Unit: people. `index` is the wave's place in the event, `counts` its people after an override. */
+export function expectedFigure(event: Event, index: number, turnout: Turnout, counts: Counts): Figure {
+  return figure(turnout.expected, 'people', () => {
+    const invited = worked('invited', label('invited'), waveCountFigure(event, index, counts));
+    if (turnout.guess !== null) {
+      return { rule: 'guests.expectedRange', terms: [invited, worked('guess', label('guess'), guessFigure(event, index, turnout, counts))], sum: least('invited', 'guess') };
     }
-    const counts: Term = { key: 'counts', label: { word: 'guests.term.counts' }, value: byWave, unit: 'people', origin: { kind: 'entered', path: 'guests.waves' } };
-    return { rule: `guests.${who}`, terms: [counts], sum: sumOf('counts') };
+    const typed = event.guests.waves[index]?.turnout;
+    if (typed?.kind !== 'share') return { rule: 'guests.expectedKnown', terms: [invited], sum: just('invited') };
+    const share = entered('share', label('share'), typed.share, '', `guests.waves[${index}].turnout.share`);
+    return { rule: 'guests.expectedShare', terms: [invited, share], sum: times('invited', 'share') };
   });
 }
 
-/** People of one wave expected to come. Unit: people. `path` names the wave in the event. */
-export function expectedFigure(turnout: Turnout, path: string): Figure {
-  return figure(turnout.expected, 'people', () => {
-    const invited = entered('invited', label('invited'), turnout.invited, 'people', `${path}.counts`);
-    if (turnout.guess !== null) {
-      const { scale, guess: { low, likely, high } } = turnout;
-      return {
-        rule: 'guests.expectedRange',
-        terms: [
-          entered('low', label('low'), low, 'people', `${path}.turnout.low`), entered('likely', label('likely'), likely, 'people', `${path}.turnout.likely`),
-          entered('high', label('high'), high, 'people', `${path}.turnout.high`), invited,
-          entered('scale', label('scale'), scale, '', 'guests.headcount'),
-        ],
-        sum: least('invited', times('scale', divide(plus('low', times(4, 'likely'), 'high'), 6))),
-      };
-    }
-    return { rule: 'guests.expectedShare', terms: [invited, entered('share', label('share'), turnout.share, '', `${path}.turnout`)], sum: times('invited', 'share') };
+/** Mean of the cook's range for a wave, grown with a headcount set as a whole. Unit: people. */
+function guessFigure(event: Event, index: number, { scale, guess }: Turnout, counts: Counts): Figure {
+  const wave = event.guests.waves[index];
+  const { low, likely, high } = guess ?? { low: 0, likely: 0, high: 0 };
+  return figure((scale * (low + 4 * likely + high)) / 6, 'people', () => {
+    const typed = wave?.turnout.kind === 'range' ? wave.turnout : { low, likely, high };
+    // The range may have been typed in any order; each value is shown with the field it came from.
+    const fields = (['low', 'likely', 'high'] as const).toSorted((a, b) => typed[a] - typed[b]);
+    const terms = [low, likely, high].map((value, i) => {
+      const key = (['low', 'likely', 'high'] as const)[i] ?? 'low';
+      return entered(key, label(key), value, 'people', `guests.waves[${index}].turnout.${fields[i] ?? key}`);
+    });
+    const mean = divide(plus('low', times(4, 'likely'), 'high'), 6);
+    if (scale === 1 || wave === undefined) return { rule: 'guests.rangeMean', terms, sum: mean };
+    return {
+      rule: 'guests.rangeMean', sum: times(mean, divide('now', 'before')),
+      terms: [...terms, worked('now', label('invited'), waveCountFigure(event, index, counts)), worked('before', label('before'), waveCountFigure(asEntered(event), index, wave.counts))],
+    };
   });
 }
+
+const asEntered = (event: Event): Event => ({ ...event, guests: { ...event.guests, headcount: { adults: null, children: null } } });
 
 /** People expected, all waves. Unit: people. */
-export function expectedTotalFigure(byWave: readonly { readonly name: string; readonly figure: Figure }[]): Figure {
-  const total = byWave.reduce((a, w) => a + w.figure.value, 0);
-  return figure(total, 'people', () => {
-    if (byWave.length === 0) {
-      const none: Term = { key: 'counts', label: { word: 'guests.term.counts' }, value: [], unit: 'people', origin: { kind: 'entered', path: 'guests.waves' } };
-      return { rule: 'guests.expected', terms: [none], sum: sumOf('counts') };
+export function expectedTotalFigure(event: Event, byWave: readonly Figure[]): Figure {
+  return figure(byWave.reduce((a, f) => a + f.value, 0), 'people', () => addedUp('guests.expected', event, byWave));
+}
+
+/** People the amounts cover. Unit: people; may be a fraction for a likely turnout or a large crowd. `invited`: adults and children. */
+export function plannedFigure(event: Event, reserve: Reserve, expected: Figure, invited: readonly Figure[]): Figure {
+  return figure(reserve.people, 'people', () => {
+    const { method } = reserve;
+    const mean = worked('expected', label('expected'), expected);
+    if (method.kind === 'sure') return { rule: 'guests.plannedSure', terms: [mean], sum: just('expected') };
+    const [adults, children] = [worked('adults', label('adults'), invited[0] ?? expected), worked('children', label('children'), invited[1] ?? expected)];
+    const cover = Math.round(event.preferences.cover * 1000) / 10;
+    const chances = { word: 'guests.term.chances', params: { cover } };
+    const everybody = plus('adults', 'children');
+    if (method.kind === 'chances') {
+      return workingOf('guests.planned', [
+        mean, adults, children, computed('least', label('least'), method.least, 'people', 'guests.method.crowd'), computed('chances', chances, method.chances, '', 'guests.method.crowd'),
+      ], most('expected', least(everybody, plus('least', countOf('chances')))));
     }
     return {
-      rule: 'guests.expected',
-      terms: byWave.map((w, i) => worked(`wave${i}`, { text: w.name }, w.figure)),
-      sum: plus(...byWave.map((_, i) => `wave${i}`)),
+      rule: 'guests.plannedLarge',
+      terms: [
+        mean, adults, children, computed('deviations', { word: 'guests.term.deviations', params: { cover } }, method.deviations, '', 'guests.method.deviations'),
+        worked('spread', label('spread'), spreadFigure(event, method)), computed('half', label('halfFamily'), method.halfFamily, 'people', 'guests.method.families'),
+      ],
+      sum: most('expected', least(everybody, plus('expected', times('deviations', 'spread'), 'half'))),
     };
   });
 }
 
-/** People the amounts cover. Unit: people; may be a fraction for a crowd drawn in blocks or a likely turnout. */
-export function plannedFigure(event: Event, reserve: Reserve, expected: Figure, invited: number): Figure {
-  return figure(reserve.people, 'people', () => {
-    const mean = worked('expected', label('expected'), expected);
-    if (reserve.chances.length === 0 && reserve.least === 0) return { rule: 'guests.plannedSure', terms: [mean], sum: just('expected') };
-    const blocks = plus('least', countOf('chances'));
-    const reached = reserve.block === 1 ? blocks
-      : plus(times('expected', minus(1, divide(1, squareRoot('block')))), divide(times(blocks, 'block'), squareRoot('block')));
-    return {
-      rule: 'guests.planned',
-      terms: [
-        mean,
-        entered('invited', label('invited'), invited, 'people', 'guests.waves'),
-        entered('cover', label('cover'), event.preferences.cover, '', 'preferences.cover'),
-        { key: 'least', label: label('least'), value: reserve.least, unit: 'people', origin: { kind: 'definition' } },
-        { key: 'chances', label: label('chances'), value: reserve.chances, unit: '', origin: { kind: 'definition' } },
-        { key: 'block', label: label('block'), value: reserve.block, unit: 'people', origin: { kind: 'definition' } },
-      ],
-      sum: most('expected', least('invited', reached)),
-    };
-  });
+function spreadFigure(event: Event, method: Extract<ReserveMethod, { kind: 'spread' }>): Figure {
+  const sd = Math.sqrt(method.variances.reduce((a, b) => a + b, 0));
+  return figure(sd, 'people', () => ({
+    rule: 'guests.spread',
+    terms: method.variances.map((v, i) => computed(`wave${i}`, { text: event.guests.waves[i]?.name ?? '' }, v, '', 'guests.method.families')),
+    sum: squareRoot(plus(...method.variances.map((_, i) => `wave${i}`))),
+  }));
 }

@@ -1,6 +1,6 @@
 import type { Counts } from '../event';
-import { emptyCrowd, percentile } from './crowd';
-import { addWave, drawsOf, mostOf } from './scenarios';
+import { pool, quantilesOf } from './pooled';
+import { drawsOf } from './scenarios';
 import { presentChance, type Coming } from './stay';
 import type { Turnout } from './turnout';
 
@@ -11,42 +11,23 @@ export interface PresentWave {
   readonly turnout: Turnout;
 }
 
-/** Most draws of single people; larger crowds are drawn in blocks. */
-const mostDraws = 240;
-/** Minutes between exact distributions; between them straight lines. */
+/** Minutes between distributions; between them straight lines. */
 const stepMinutes = 5;
 const slices = 5;
 
-/** People per block, so that an exact distribution stays small. 1 up to 240 people. */
-export const blockFor = (people: number): number => Math.max(1, Math.ceil(people / mostDraws));
-
 /**
- * A percentile of people from one of blocks: blocks of b spread sqrt(b) times too wide, so the mean carries 1 - 1/sqrt(b) of the weight.
- * Both parts only rise with a guest more, hence so does the result.
- */
-export const fromBlocks = (mean: number, blocks: number, block: number): number =>
-  block === 1 ? blocks : mean * (1 - 1 / Math.sqrt(block)) + (blocks * block) / Math.sqrt(block);
-
-/**
- * P10 and P90 of the people present at the start of each minute: exact distributions every five minutes, straight lines between,
- * kept on their side of the expected number and within the invited.
+ * P10 and P90 of the people present at the start of each minute: distributions every five minutes (exact up to 240 people, see `quantilesOf`), straight lines
+ * between, kept on their side of the expected number and within the invited.
  * @param expected people expected per minute from `fromMinute`.
  */
 export function presencePercentiles(waves: readonly PresentWave[], fromMinute: number, expected: readonly number[]): { p10: number[]; p90: number[] } {
   const invited = waves.reduce((n, w) => n + w.turnout.invited, 0);
-  const block = blockFor(invited);
-  const draws = waves.map((w) => ({ coming: w.coming, draws: drawsOf(w.counts, w.turnout, block, slices) }));
-  const most = draws.reduce((n, d) => n + mostOf(d.draws), 0);
+  const pooled = pool(waves.map((w) => drawsOf(w.counts, w.turnout, slices)));
   const knots: { low: number; high: number }[] = [];
   for (let i = 0; i < expected.length + stepMinutes; i += stepMinutes) {
     const mean = expected[Math.min(i, expected.length - 1)] ?? 0;
-    if (mean <= 0) {
-      knots.push({ low: 0, high: 0 });
-      continue;
-    }
-    const crowd = emptyCrowd(most);
-    for (const d of draws) addWave(crowd, d.draws, presentChance(d.coming, fromMinute + i));
-    knots.push({ low: fromBlocks(mean, percentile(crowd, 0.1), block), high: fromBlocks(mean, percentile(crowd, 0.9), block) });
+    const [low = 0, high = 0] = mean <= 0 ? [] : quantilesOf(pooled, invited, mean, waves.map((w) => presentChance(w.coming, fromMinute + i)), [0.1, 0.9]);
+    knots.push({ low, high });
   }
   const between = (i: number, side: 'low' | 'high'): number => {
     const k = Math.floor(i / stepMinutes);

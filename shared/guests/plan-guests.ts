@@ -1,4 +1,4 @@
-import { adultBands, bandIds, childBands, type BandId, type Counts, type Event } from '../event';
+import { adultBands, childBands, type BandId, type Counts, type Event } from '../event';
 import { minutes } from '../measure';
 import { expectedFigure, expectedTotalFigure, invitedFigure, plannedFigure } from './figure-people';
 import { peakFigure } from './figure-stay';
@@ -20,7 +20,7 @@ const scaled = (counts: Counts, share: number): Record<BandId, number> => {
 
 /**
  * Who comes, when, and how many are there in each minute. Arrivals are even over a wave's window, stays triangular, so that the expected
- * numbers are closed forms; percentiles come from exact distributions in which families come together (see `familySizes`).
+ * numbers are closed forms; percentiles come from distributions in which families come together (see `familySizes`).
  * Adding a guest to a wave never lowers any series or figure. A headcount set as a whole is split by Webster's method, so that no wave loses
  * anybody when the total rises by one.
  */
@@ -30,7 +30,7 @@ export function planGuests(event: Event): GuestsPlan {
     const counts = invited[i] ?? wave.counts;
     const turnout = turnoutOf(wave, everybody(wave.counts), everybody(counts));
     const path = `guests.waves[${i}]`;
-    return { wave, counts, turnout, path, coming: { from: wave.from, to: wave.to, stay: wave.stay }, expected: expectedFigure(turnout, path) };
+    return { wave, counts, turnout, path, coming: { from: wave.from, to: wave.to, stay: wave.stay }, expected: expectedFigure(event, i, turnout, counts) };
   });
   const reserve = reserveOf(parts, event.preferences.cover);
   const planned = plannedOf(parts.map((p) => p.turnout), reserve);
@@ -55,11 +55,12 @@ export function planGuests(event: Event): GuestsPlan {
   let at = 0;
   for (let i = 1; i < length; i += 1) if ((expected[i] ?? 0) > (expected[at] ?? 0) + 1e-9) at = i;
   const peakAt = minutes(fromMinute + at);
-  const total = expectedTotalFigure(parts.map((p) => ({ name: p.wave.name, figure: p.expected })));
+  const total = expectedTotalFigure(event, parts.map((p) => p.expected));
+  const [adults, children] = [invitedFigure(event, 'adults', parts.map((p) => p.counts)), invitedFigure(event, 'children', parts.map((p) => p.counts))];
   return {
-    adults: invitedFigure(event, 'adults', waves.map((w) => w.adults)),
-    children: invitedFigure(event, 'children', waves.map((w) => w.children)),
-    planned: plannedFigure(event, reserve, total, waves.reduce((n, w) => n + peopleIn(w.counts, bandIds), 0)),
+    adults,
+    children,
+    planned: plannedFigure(event, reserve, total, [adults, children]),
     waves,
     presence: { fromMinute, expected, p10, p90, planning },
     arrivals: { fromMinute, values: arrivals },

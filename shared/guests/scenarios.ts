@@ -35,21 +35,19 @@ export function pertSlices(r: ThreePoint, count: number): number[] {
   return values;
 }
 
-/**
- * Draws of one wave, in blocks of `block` people (1 = people themselves).
- * @param slices number of equally likely turnouts for a wave with a range.
- */
-export function drawsOf(counts: Counts, turnout: Turnout, block: number, slices: number): Draws {
-  if (turnout.range === null) {
-    const sizes = familySizes(Math.round(peopleIn(counts, adultBands) / block), Math.round(peopleIn(counts, childBands) / block));
-    return { kind: 'families', sizes, share: turnout.share };
-  }
-  return { kind: 'numbers', scenarios: pertSlices(turnout.range, slices).map((n) => Math.round(Math.min(n, turnout.invited) / block)) };
+/** Draws of one wave. @param slices number of equally likely turnouts for a wave with a range. */
+export function drawsOf(counts: Counts, turnout: Turnout, slices: number): Draws {
+  const { range } = turnout;
+  if (range === null) return { kind: 'families', sizes: familySizes(peopleIn(counts, adultBands), peopleIn(counts, childBands)), share: turnout.share };
+  return { kind: 'numbers', scenarios: pertSlices(range, slices).map((n) => Math.min(n, turnout.invited)) };
 }
 
-/** Most people (blocks) the draws can bring. */
+/** Most people the draws can bring. */
 export const mostOf = (draws: Draws): number =>
-  draws.kind === 'families' ? sum(draws.sizes) : highest(draws.scenarios, 0);
+  draws.kind === 'families' ? sum(draws.sizes) : Math.round(highest(draws.scenarios, 0));
+
+/** Most people who come or stay away together. */
+export const largestFamily = (draws: Draws): number => (draws.kind === 'families' ? highest(draws.sizes, 0) : 2);
 
 const sum = (xs: readonly number[]): number => xs.reduce((a, b) => a + b, 0);
 
@@ -60,7 +58,7 @@ export function addWave(crowd: Crowd, draws: Draws, present: number): void {
     for (const size of draws.sizes) addFamily(crowd, size, present * draws.share);
     return;
   }
-  addCrowd(crowd, mixture(draws.scenarios, present));
+  addCrowd(crowd, mixture(draws.scenarios.map(Math.round), present));
 }
 
 /** The crowd of equally likely numbers of people in pairs, each pair there with chance `q`. Numbers rise, so one crowd grows through all of them. */

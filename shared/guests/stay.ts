@@ -14,7 +14,7 @@ const cube = (x: number): number => (x > 0 ? x * x * x : 0);
 /**
  * Of the first `u` minutes after arriving, those a guest is expected to be there: K(u) = integral from 0 to u of P(stay > x), the
  * mean of min(stay, u). Closed form for the triangular stay, its two one-sided cases and the fixed stay. Unit: minutes; 0 for u <= 0.
- * Source: methods section 1.1 (Eick, Massey and Whitt 1993); the closed form is the twice-integrated density.
+ * Source: Eick, Massey and Whitt 1993, "The physics of the Mt/G/infinity queue"; the closed form is the twice-integrated density.
  */
 export function minutesSpent(s: Stay, u: number): number {
   const { shortest: p, usual: m, longest: q } = s;

@@ -20,7 +20,7 @@ export interface Turnout {
   readonly uncertain: boolean;
 }
 
-/** Mean of a PERT distribution (low + 4 × likely + high) / 6 (methods: three-point estimate, shape 4). */
+/** Mean of a PERT distribution (low + 4 × likely + high) / 6 (three-point estimate, shape 4; check `turnout.threePoint`). */
 export const pertMean = (r: ThreePoint): number => (r.low + 4 * r.likely + r.high) / 6;
 
 /**

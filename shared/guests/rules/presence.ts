@@ -5,7 +5,7 @@ import { listIn, numberIn, type RuleInputs, type RuleOutputs } from './types';
 
 /**
  * Mean of min(stay, u) for the stays a check may name: `exp` (mean), `det` (length), `uni` ([shortest, longest]),
- * `tri` ([shortest, usual, longest]). Source: methods section 1.1.
+ * `tri` ([shortest, usual, longest]). Source: checks `presence.expected` and `presence.binomial`; Eick, Massey and Whitt 1993.
  */
 function spent(inputs: RuleInputs, kind: unknown, parameter: string): (u: number) => number {
   if (kind === 'exp') {

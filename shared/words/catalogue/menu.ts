@@ -1,10 +1,5 @@
 import type { Entry, Formats } from '../formats';
-
-const people: Readonly<Record<string, string>> = {
-  under1: 'babies under 1', age1to3: 'children of 1 to 3', age4to6: 'children of 4 to 6', age7to9: 'children of 7 to 9',
-  age10to12: 'children of 10 to 12', age13to17: 'young people of 13 to 17', adult: 'adults', olderAdult: 'older adults',
-};
-const who = (band: string): string => people[band] ?? band;
+import { peopleOfBand as who } from './bands';
 
 /** Words of the subject `menu`. */
 export const menuWords = {
