@@ -1,4 +1,5 @@
 import { catalogue, type Message } from '../words';
+import { checkFigures, figureNotes } from './check-figures';
 import { checkReferences, checkUnique } from './check-references';
 import { checkSense } from './check-sense';
 import { clean } from './clean';
@@ -32,8 +33,8 @@ export function few(problems: readonly EventProblem[]): EventProblem[] {
 
 const isRaw = (value: unknown): value is RawEvent => typeof value === 'object' && value !== null && !Array.isArray(value);
 
-/** What does not fit in an event whose fields are each in order: names used twice, references to nothing, ends before starts. Empty when all is well. */
-export const checkEvent = (event: Event): EventProblem[] => [...checkUnique(event), ...checkReferences(event), ...checkSense(event)];
+/** What does not fit in an event whose fields are each in order: names used twice, references to nothing, ends before starts, figures out of reach. Empty when all is well. */
+export const checkEvent = (event: Event): EventProblem[] => [...checkUnique(event), ...checkReferences(event), ...checkSense(event), ...checkFigures(event)];
 
 /** Reads a value that is already JSON: current fields checked, defaults filled in, unknown fields kept. */
 export function readEvent(raw: unknown): { readonly ok: true; readonly event: Event } | { readonly ok: false; readonly problems: readonly EventProblem[] } {
@@ -85,5 +86,6 @@ export function parseEvent(text: string, steps: readonly Migration[] = migration
   if (newer) notes.push({ id: 'event.note.newer', params: { format: String(format) } });
   if (version < currentVersion) notes.push({ id: 'event.note.upgraded', params: { from: String(format) } });
   if (dropped > 0) notes.push({ id: 'event.note.dropped', params: { count: dropped } });
+  notes.push(...figureNotes(read.event));
   return { ok: true, event: read.event, readOnly: newer, notes };
 }

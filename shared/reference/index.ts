@@ -7,3 +7,4 @@ export * from './roles';
 export * from './circle-packing';
 export * from './safety-rules';
 export * from './frying-oils';
+export * from './legal-range';

@@ -8,6 +8,9 @@ export interface Parameter {
   readonly value: number;
   readonly low: number | null;
   readonly high: number | null;
+  /** Least and most a household's own value may be; derived from the range where the row does not say (see `legalRange`). */
+  readonly min?: number | undefined;
+  readonly max?: number | undefined;
   readonly status: string;
   readonly source: string;
   readonly note: string;

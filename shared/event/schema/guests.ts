@@ -10,18 +10,22 @@ export const adultBands = ['adult', 'olderAdult'] as const satisfies readonly Ba
 /** Bands that count as children: under 18 years. */
 export const childBands = ['under1', 'age1to3', 'age4to6', 'age7to9', 'age10to12', 'age13to17'] as const satisfies readonly BandId[];
 
-const countSchema = z.number().int().min(0).max(20000).default(0);
+/** Most people of one band in a wave, and of all bands together. */
+const mostOfBand = 20000;
+const mostOfWave = mostOfBand * bandIds.length;
+const countSchema = z.number().int().min(0).max(mostOfBand).default(0);
 /** People by age band. Unit: people. Range of each: whole numbers 0-20000. */
 export const countsSchema = z.looseObject({
   under1: countSchema, age1to3: countSchema, age4to6: countSchema, age7to9: countSchema,
   age10to12: countSchema, age13to17: countSchema, adult: countSchema, olderAdult: countSchema,
 });
 
+const peopleSchema = z.number().min(0).max(mostOfWave);
 /** How sure the counts are: a list of people who come; a list of whom a share shows up; or a guess low / likely / high for the whole wave. */
 export const turnoutSchema = z.discriminatedUnion('kind', [
   z.looseObject({ kind: z.literal('known') }),
   z.looseObject({ kind: z.literal('share'), share: shareSchema }),
-  z.looseObject({ kind: z.literal('range'), low: z.number().min(0), likely: z.number().min(0), high: z.number().min(0) }),
+  z.looseObject({ kind: z.literal('range'), low: peopleSchema, likely: peopleSchema, high: peopleSchema }),
 ]);
 
 /** Guests who arrive together: when, how many of which age, how sure, how long they stay. Times are minutes from midnight of the day. */
@@ -43,8 +47,8 @@ export const guestsSchema = z.looseObject({
   waves: z.array(waveSchema).max(60).default([]),
   /** Headcount set as a whole; spread over waves and bands by Webster's method. null = as the waves say. */
   headcount: z.looseObject({ adults: z.number().int().min(0).max(20000).nullable(), children: z.number().int().min(0).max(20000).nullable() }).default({ adults: null, children: null }),
-  diets: z.array(z.looseObject({ diet: z.enum(dietIds), people: z.number().int().min(1) })).default([]),
-  allergies: z.array(z.looseObject({ allergen: z.enum(allergenIds), people: z.number().int().min(1), note: noteSchema.optional() })).default([]),
+  diets: z.array(z.looseObject({ diet: z.enum(dietIds), people: z.number().int().min(1).max(mostOfWave) })).default([]),
+  allergies: z.array(z.looseObject({ allergen: z.enum(allergenIds), people: z.number().int().min(1).max(mostOfWave), note: noteSchema.optional() })).default([]),
   /** Asked, never inferred: is anybody pregnant, very old, ill, or a baby among those who eat? null = not asked yet. */
   higherRisk: z.boolean().nullable().default(null),
 });

@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { decimalSchema, idSchema, minuteSchema, nameSchema, noteSchema } from './parts';
+import { amountSchema, decimalSchema, idSchema, minuteSchema, nameSchema, noteSchema } from './parts';
 
 /** A frying pan: shape and size in millimetres, mass in kilograms, oil in litres, and the burner it stands on. */
 export const panSchema = z.looseObject({
@@ -59,7 +59,7 @@ export const kitchenSchema = z.looseObject({
   hotHoldC: z.number().min(30).max(120).nullable().default(null),
   fridgeC: z.number().min(-5).max(20).nullable().default(null),
   coldLitres: z.number().min(0).max(5000).nullable().default(null),
-  circuits: z.array(z.looseObject({ id: idSchema, name: nameSchema, volts: z.number().min(50).max(480), amps: z.number().min(1).max(200), otherWatts: z.number().min(0).default(0) })).default([]),
+  circuits: z.array(z.looseObject({ id: idSchema, name: nameSchema, volts: z.number().min(50).max(480), amps: z.number().min(1).max(200), otherWatts: z.number().min(0).max(100000).default(0) })).default([]),
   cylinders: z.array(z.looseObject({ id: idSchema, gasKg: z.number().min(0.1).max(100), place: z.enum(['indoor', 'outdoor']) })).default([]),
   oilKind: z.string().max(60).default('sunflower-refined'),
   /** Hours the oil stands after the last batch before anybody moves it. */
@@ -91,9 +91,9 @@ export const personSchema = z.looseObject({
 export type Person = z.infer<typeof personSchema>;
 
 /** An amount of an ingredient that is in the house already. */
-export const larderSchema = z.looseObject({ ingredient: idSchema, amount: z.looseObject({ amount: decimalSchema, unit: z.string() }) });
+export const larderSchema = z.looseObject({ ingredient: idSchema, amount: amountSchema });
 /** What an ingredient costs: money as a decimal string in the event's currency, per an amount. */
-export const priceSchema = z.looseObject({ ingredient: idSchema, price: decimalSchema, per: z.looseObject({ amount: decimalSchema, unit: z.string() }), note: noteSchema.optional() });
+export const priceSchema = z.looseObject({ ingredient: idSchema, price: decimalSchema, per: amountSchema, note: noteSchema.optional() });
 /** A household's own value instead of a reference value. `figure` is the reference key, e.g. `portion.friedSnack`. */
 export const houseFigureSchema = z.looseObject({ figure: z.string().min(1).max(120), value: z.number(), unit: z.string().max(20).default(''), why: z.string().min(1).max(400), date: z.string().regex(/^\d{4}-\d{2}-\d{2}$/, 'day').optional() });
 /** A value of this household in place of a reference value. */

@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { amountSchema, idSchema, nameSchema, noteSchema } from './parts';
+import { amountSchema, idSchema, minuteSchema, nameSchema, noteSchema } from './parts';
 
 /** Where a dish stands in the meal; decides the portion per adult. */
 export const roleIds = ['friedSnack', 'friedSide', 'condiment', 'grain', 'pulse', 'vegetable', 'bread', 'salad', 'yoghurt', 'sweet', 'soup', 'hotDrink', 'coldDrink', 'water', 'preserve', 'plain'] as const;
@@ -140,8 +140,8 @@ export const dishSchema = z.looseObject({
   /** When it is served: all day as people come, at one time to all who are there, or not to guests at all (stock for the household: `fixedYield`). */
   served: z.discriminatedUnion('kind', [
     z.looseObject({ kind: z.literal('throughout') }),
-    z.looseObject({ kind: z.literal('between'), from: z.number(), to: z.number() }),
-    z.looseObject({ kind: z.literal('fixed'), at: z.number(), portions: z.number().min(0) }),
+    z.looseObject({ kind: z.literal('between'), from: minuteSchema, to: minuteSchema }),
+    z.looseObject({ kind: z.literal('fixed'), at: minuteSchema, portions: z.number().min(0).max(20000) }),
   ]).default({ kind: 'throughout' }),
   /** How it waits between cooking and serving. */
   holding: z.looseObject({ place: z.enum(['counter', 'hot', 'cold']), temperatureC: z.number().min(-30).max(120).optional() }).optional(),

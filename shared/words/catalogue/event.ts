@@ -49,6 +49,11 @@ export const eventWords = {
   'event.notOneOf': (p: WrongValue & { readonly allowed: readonly string[] }) => at(p.where, `${p.got} is not known here. Use one of these: ${p.allowed.join(', ')}.`),
   'event.wrongForm': (p: WrongValue & { readonly hint: string }) => at(p.where, `${p.got} does not fit. ${hintOf(hints, p.hint)}`.trimEnd()),
   'event.wrongOrder': (p: { readonly where: Where; readonly hint: string }) => at(p.where, hintOf(orders, p.hint)),
+  'event.houseRange': (p: { readonly number: number; readonly label: string; readonly got: number; readonly unit: string; readonly least: number; readonly most: number; readonly usual: number | null }, f) => {
+    const unit = p.unit === '' ? '' : ` ${p.unit}`;
+    const back = p.usual === null ? '' : `, or take the figure out to go back to ${f.number(p.usual, 4)}`;
+    return `House figure ${f.number(p.number)}, ${p.label}: ${p.got}${unit} is too ${p.got < p.least ? 'small' : 'large'}. Write ${f.number(p.least, 4)} to ${f.number(p.most, 4)}${unit}${back}.`;
+  },
   'event.twice': (p: { readonly where: Where; readonly id: string }) => at(p.where, `the short name "${p.id}" is used twice in this list. Give one of them another.`),
   'event.notThere': (p: { readonly where: Where; readonly id: string; readonly among: string }) => at(p.where, `"${p.id}" is not among the ${whereText([{ key: p.among }]).toLowerCase()} of this event. Add it there, or name one that is there.`),
   'event.other': (p: { readonly where: Where; readonly got: string }) => at(p.where, `${p.got} does not fit here. Look at the same field of another event.`),
@@ -66,6 +71,9 @@ export const eventWords = {
   'event.note.newer': (p: { readonly format: string }) => `This event was written by a newer version (${p.format}). You can read and print it here; it cannot be saved, so that nothing is lost.`,
   'event.note.upgraded': (p: { readonly from: string }) => `This event was written by an older version (${p.from}). It is brought up to date when you save it.`,
   'event.note.dropped': (p: { readonly count: number }, f) => `${f.number(p.count)} ${f.plural(p.count, 'field', 'fields')} with the unusable name "__proto__" ${f.plural(p.count, 'was', 'were')} left out.`,
+
+  'event.note.idleFigures': (p: { readonly figures: readonly string[]; readonly more: number }, f) =>
+    `Nothing is worked out from ${f.list([...p.figures.map((key) => `"${key}"`), ...(p.more === 0 ? [] : [`${f.number(p.more)} more`])])}. ${f.plural(p.figures.length, 'This house figure is', 'These house figures are')} kept without effect; look at the spelling.`,
 
   'event.got.nothing': 'nothing',
   'event.got.number': 'the number',

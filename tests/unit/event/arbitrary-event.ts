@@ -7,6 +7,8 @@ const number = (min: number, max: number): fc.Arbitrary<number> =>
   fc.integer({ min: Math.ceil(min * 100), max: Math.floor(max * 100) }).map((n) => n / 100 + 0);
 const whole = (min: number, max: number): fc.Arbitrary<number> => fc.integer({ min, max });
 const decimal = fc.tuple(whole(1, 9999), whole(0, 999)).map(([a, b]) => (b === 0 ? String(a) : `${a}.${b}`));
+/** A portion that somebody can eat, whatever the unit: not above 5 kg, 5 L or 100 pieces. */
+const portion = fc.record({ amount: whole(1, 999).map((n) => `0.${String(n).padStart(3, '0')}`), unit: fc.constantFrom(...unitIds) });
 const amount = fc.record({ amount: decimal, unit: fc.constantFrom(...unitIds) });
 const name = fc.string({ minLength: 1, maxLength: 12, unit: 'grapheme' }).map((s) => s.trim() || 'x');
 const text = fc.string({ maxLength: 20, unit: 'grapheme' });
@@ -65,7 +67,7 @@ const recipe = (id: string) => whole(0, 4).chain((steps) => fc.record({
 }, { requiredKeys: ['id', 'name', 'role', 'yield', 'ingredients', 'steps'] }));
 
 const dish = (recipes: readonly string[]) => (id: string) => fc.record({
-  id: fc.constant(id), recipe: fc.constantFrom(...recipes), name, portion: open(amount), takeUp: share,
+  id: fc.constant(id), recipe: fc.constantFrom(...recipes), name, portion: open(portion), takeUp: share,
   served: fc.oneof(fc.constant({ kind: 'throughout' }), pair(minute).map(([from, to]) => ({ kind: 'between', from, to })), fc.record({ kind: fc.constant('fixed'), at: minute, portions: whole(0, 90) })),
   holding: fc.record({ place: fc.constantFrom('counter', 'hot', 'cold'), temperatureC: number(-20, 90) }, { requiredKeys: ['place'] }),
 }, { requiredKeys: ['id', 'recipe'] });
@@ -113,7 +115,7 @@ const rawEvent = fc.tuple(whole(1, 3), whole(0, 3), whole(0, 3)).chain(([recipes
     .map(({ hours: [from, to], ...rest }) => ({ ...rest, from, to }))),
   larder: fc.uniqueArray(fc.record({ ingredient: fc.constantFrom('salt', 'sugar'), amount: fc.record({ amount: decimal, unit: fc.constantFrom('g', 'kg') }) }), { maxLength: 2, selector: (l) => l.ingredient }),
   prices: fc.uniqueArray(open(fc.record({ ingredient: fc.constantFrom('salt', 'sugar'), price: decimal, per: fc.record({ amount: decimal, unit: fc.constantFrom('g', 'kg') }), note: text }, { requiredKeys: ['ingredient', 'price', 'per'] })), { maxLength: 2, selector: (l) => l.ingredient }),
-  houseFigures: fc.uniqueArray(open(fc.record({ figure: fc.constantFrom('fry.dw', 'portion.friedSnack'), value: number(0, 9), unit: fc.constantFrom('', 'kg'), why: name, date: isoDay }, { requiredKeys: ['figure', 'value', 'why'] })), { maxLength: 2, selector: (h) => h.figure }),
+  houseFigures: fc.uniqueArray(open(fc.record({ figure: fc.constantFrom('fry.dw', 'portion.friedSnack', 'of.another.version'), value: number(0.02, 1.2), unit: fc.constantFrom('', 'kg'), why: name, date: isoDay }, { requiredKeys: ['figure', 'value', 'why'] })), { maxLength: 2, selector: (h) => h.figure }),
   issuedSheets: fc.array(open(fc.record({ sheet: text, version: fc.constantFrom('A', 'B', 'AA'), at: text, fingerprint: text })), { maxLength: 2 }),
   serviceLog: fc.array(open(fc.record({ at: minute, kind: name })), { maxLength: 2 }),
   review: open(fc.record({ notes: text }, optional)),
