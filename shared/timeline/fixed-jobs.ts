@@ -2,12 +2,12 @@ import type { BrewRound, DrinksPlan, Fill } from '../drinks';
 import type { Bowl, FryingPlan } from '../frying';
 import type { MenuPlan } from '../menu';
 import type { Message } from '../words';
-import { fixedJob, handsOn, type Job } from './job';
+import { fixedJob, type Job } from './job';
 
 const nameOf = (menu: MenuPlan, dish: string): string => menu.dishes.find((d) => d.id === dish)?.name ?? dish;
 
-/** Mixing the bowls of batter, at the times of the frying plan. */
-export const bowlJobs = (menu: MenuPlan, frying: FryingPlan): Job[] => frying.bowls.filter((b) => b.readyAt > b.mixAt).map((b: Bowl) => fixedJob({
+/** Mixing the bowls of batter, at the times of the frying plan. `handsOn`: share of a person that work with the hands takes. */
+export const bowlJobs = (menu: MenuPlan, frying: FryingPlan, handsOn: number): Job[] => frying.bowls.filter((b) => b.readyAt > b.mixAt).map((b: Bowl) => fixedJob({
   id: `bowl/${b.number}`, kind: 'bowl', roles: ['cook', 'runner'], about: { dish: b.dish, station: b.station, bowl: b.number },
   name: { id: 'timeline.task.bowl', params: { bowl: b.number, dish: nameOf(menu, b.dish) } },
   start: b.mixAt, end: b.readyAt, attention: handsOn, needs: [{ thing: 'counter', count: 1 }],
@@ -20,7 +20,7 @@ function offHeatAt(menu: MenuPlan, r: BrewRound): number {
 }
 
 /** Brewing: hands on at the start, the pot by itself on and then off its burner, hands on at the end; the minutes of hands are the drinks plan's. */
-export function brewJobs(menu: MenuPlan, drinks: DrinksPlan): Job[] {
+export function brewJobs(menu: MenuPlan, drinks: DrinksPlan, handsOn: number): Job[] {
   const pouredAt = new Map(drinks.fills.map((f) => [f.round, f.at]));
   return drinks.rounds.flatMap((r: BrewRound) => {
     const length = r.readyAt - r.startAt;

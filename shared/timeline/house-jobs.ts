@@ -4,17 +4,9 @@ import type { FryingPlan } from '../frying';
 import { minutesPerDay, highest, lowest } from '../measure';
 import type { MenuPlan } from '../menu';
 import type { Message } from '../words';
+import type { DayValues } from './day-values';
 import type { Job } from './job';
 import type { TaskKind } from './types';
-
-/** Minutes of the jobs around cooking. All common practice, no source. */
-const takes = {
-  shop: 45, perLine: 2, longestShop: 180, tables: 40, station: 15, drinks: 15, round: 10, between: 45,
-  cool: 10, kitchen: 45, diningRoom: 30, perGuest: 0.25, oil: 20,
-} as const;
-/** What keeps this many days is bought on the early trip. */
-const keepsDays = 4;
-const shopsOpen = { from: 9 * 60, to: 19 * 60 } as const;
 
 interface Draft {
   readonly id: string;
@@ -35,52 +27,51 @@ const jobOf = (d: Draft): Job => ({
   earliest: d.from, latest: Math.max(d.to, d.from + d.minutes), notDoneBefore: d.from,
 });
 
-const keeps = (days: number | null): boolean => days === null || days >= keepsDays;
-
 /** When the first step of any of these dishes begins; infinity when there is none. */
 export type FirstWork = (dishes: ReadonlySet<string>) => number;
 
 /** One trip on `day`, or the day before the first work with what it brings when that begins earlier than the trip would end. */
-function trip(id: string, day: number, lines: BuyingPlan['lines'], firstWork: FirstWork, name: Message): Job[] {
+function trip(takes: DayValues, id: string, day: number, lines: BuyingPlan['lines'], firstWork: FirstWork, name: Message): Job[] {
   if (lines.length === 0) return [];
-  const minutes = Math.min(takes.longestShop, takes.shop + takes.perLine * lines.length);
+  const minutes = Math.min(takes.longestShop, Math.round(takes.shop + takes.perLine * lines.length));
   const first = firstWork(new Set(lines.flatMap((l) => l.origins.map((o) => o.dish))));
-  const inTime = first >= day * minutesPerDay + shopsOpen.from + minutes;
+  const inTime = first >= day * minutesPerDay + takes.shopsOpen + minutes;
   const on = inTime ? day : Math.floor(first / minutesPerDay) - 1;
-  const to = Math.max(on * minutesPerDay + shopsOpen.from + minutes, Math.min(on * minutesPerDay + shopsOpen.to, first));
-  return [jobOf({ id, kind: 'shop', name, minutes, roles: ['runner', 'cook'], from: on * minutesPerDay + shopsOpen.from, to, towards: 'early', anyTime: true })];
+  const to = Math.max(on * minutesPerDay + takes.shopsOpen + minutes, Math.min(on * minutesPerDay + takes.shopsShut, first));
+  return [jobOf({ id, kind: 'shop', name, minutes, roles: ['runner', 'cook'], from: on * minutesPerDay + takes.shopsOpen, to, towards: 'early', anyTime: true })];
 }
 
 /** Two trips to the shops: early for what keeps, the day before for what is best fresh; both before the work that needs them. */
-export function shopJobs(buying: BuyingPlan, firstWork: FirstWork): Job[] {
+export function shopJobs(takes: DayValues, buying: BuyingPlan, firstWork: FirstWork): Job[] {
+  const keeps = (days: number | null): boolean => days === null || days >= takes.keepsDays;
   const bought = buying.lines.filter((l) => l.buy.amount.gt(0));
   const early = bought.filter((l) => keeps(l.keepsDays));
   const fresh = bought.filter((l) => !keeps(l.keepsDays));
   return [
-    ...trip('shop/early', -3, early, firstWork, { id: 'timeline.task.shopEarly', params: { items: early.length } }),
-    ...trip('shop/fresh', -1, fresh, firstWork, { id: 'timeline.task.shopFresh', params: { items: fresh.length } }),
+    ...trip(takes, 'shop/early', -3, early, firstWork, { id: 'timeline.task.shopEarly', params: { items: early.length } }),
+    ...trip(takes, 'shop/fresh', -1, fresh, firstWork, { id: 'timeline.task.shopFresh', params: { items: fresh.length } }),
   ];
 }
 
 /** Tables, fry stations and the drinks table before the doors open. */
-export function setUpJobs(event: Event, frying: FryingPlan, drinks: boolean): Job[] {
+export function setUpJobs(takes: DayValues, event: Event, frying: FryingPlan, drinks: boolean): Job[] {
   const base = { kind: 'setUp' as const, towards: 'late' as const };
   const stations = event.kitchen.stations.flatMap((s) => {
     const hot = frying.sessions.filter((x) => x.station === s.id).map((x) => x.heatOnAt);
     if (hot.length === 0) return [];
     const to = lowest(hot);
-    return [jobOf({ ...base, id: `set-up/station/${s.id}`, name: { id: 'timeline.task.setUpStation', params: { station: s.name } }, minutes: takes.station, roles: ['fryer', 'runner'], from: to - 240, to, about: { station: s.id } })];
+    return [jobOf({ ...base, id: `set-up/station/${s.id}`, name: { id: 'timeline.task.setUpStation', params: { station: s.name } }, minutes: takes.station, roles: ['fryer', 'runner'], from: to - takes.setUpWindow, to, about: { station: s.id } })];
   });
   const to = event.opensAt;
   return [
     ...stations,
-    ...(drinks ? [jobOf({ ...base, id: 'set-up/drinks', name: { id: 'timeline.task.setUpDrinks' }, minutes: takes.drinks, roles: ['tea', 'runner'], from: to - 240, to })] : []),
-    jobOf({ ...base, id: 'set-up/tables', name: { id: 'timeline.task.setUpTables' }, minutes: takes.tables, roles: ['runner'], from: to - 360, to }),
+    ...(drinks ? [jobOf({ ...base, id: 'set-up/drinks', name: { id: 'timeline.task.setUpDrinks' }, minutes: takes.drinks, roles: ['tea', 'runner'], from: to - takes.setUpWindow, to })] : []),
+    jobOf({ ...base, id: 'set-up/tables', name: { id: 'timeline.task.setUpTables' }, minutes: takes.tables, roles: ['runner'], from: to - takes.tablesWindow, to }),
   ];
 }
 
 /** Bringing out and clearing while the doors are open; each round may be a little early or late. */
-export function serveJobs(event: Event): Job[] {
+export function serveJobs(takes: DayValues, event: Event): Job[] {
   const rounds = Math.max(0, Math.floor((event.closesAt - event.opensAt) / takes.between));
   return Array.from({ length: rounds }, (_, k) => {
     const at = Math.round(event.opensAt + (k + 0.5) * takes.between);
@@ -89,7 +80,7 @@ export function serveJobs(event: Event): Job[] {
 }
 
 /** What is left is cooled or put away when the last of a dish has been served; cleaning after closing; the room only when guests were there. */
-export function afterJobs(event: Event, menu: MenuPlan, people: number): Job[] {
+export function afterJobs(takes: DayValues, event: Event, menu: MenuPlan, people: number): Job[] {
   const cool = menu.dishes.flatMap((d) => {
     const dish = event.menu.dishes.find((x) => x.id === d.id);
     const own = d.recipe.frying !== undefined || d.recipe.brewing !== undefined || !d.recipe.needsTemperatureControl;
@@ -97,7 +88,7 @@ export function afterJobs(event: Event, menu: MenuPlan, people: number): Job[] {
     const from = Math.ceil(d.lastServed) + 1;
     return [jobOf({ id: `cool/${d.id}`, kind: 'cool', name: { id: 'timeline.task.cool', params: { dish: d.name } }, minutes: takes.cool, roles: ['cook', 'runner'], from, to: from + 60, towards: 'early', about: { dish: d.id } })];
   });
-  const extra = Math.min(60, Math.round((takes.perGuest * people) / 5) * 5);
+  const extra = Math.min(takes.guestMost, Math.round((takes.perGuest * people) / 5) * 5);
   const base = { kind: 'clean' as const, from: event.closesAt, to: event.closesAt + 300, towards: 'early' as const };
   return [
     ...cool,
@@ -107,7 +98,7 @@ export function afterJobs(event: Event, menu: MenuPlan, people: number): Job[] {
 }
 
 /** The oil is moved only after it has stood for the hours the kitchen says. */
-export function oilAwayJobs(event: Event, frying: FryingPlan): Job[] {
+export function oilAwayJobs(takes: DayValues, event: Event, frying: FryingPlan): Job[] {
   const pans = [...new Set(frying.sessions.map((s) => s.pan))];
   return pans.map((pan) => {
     const off = highest(frying.sessions.filter((s) => s.pan === pan).map((s) => s.heatOffAt));

@@ -1,9 +1,6 @@
 import type { Message } from '../words';
 import type { TaskKind } from './types';
 
-/** Attention of work with the hands in the kitchen: a fifth is left for a pot that simmers (common practice, no source). */
-export const handsOn = 0.8;
-
 /** A thing a job occupies: `burner`, `pot`, `pan`, `oven`, `counter`, or one of them by id (`burner:big-ring`). */
 export interface Need {
   readonly thing: string;
@@ -67,6 +64,8 @@ export interface Placed {
   readonly things: boolean;
   /** Minutes it is done before its window opens, because nothing later was free. */
   readonly tooEarly: number;
+  /** The household does it, outside the hours of the day. */
+  readonly home: boolean;
 }
 
 /** A job of one stretch at a fixed time. */

@@ -1,7 +1,9 @@
 import { lowest } from '../measure';
 import type { Event, Station } from '../event';
 import type { Batch, FryingPlan, OilSession } from '../frying';
-import { fixedJob, type Job, type Need, type Placed } from './job';
+import type { Message } from '../words';
+import { heatedBy } from './burner-share';
+import { fixedJob, type Job, type Need, type Placed, type Stretch } from './job';
 import { book, claimsOf, kitchenHas, type Helper, type Resources } from './resources';
 
 /** Somebody, or nobody, at the oil of a station for a while. */
@@ -10,11 +12,6 @@ interface Watch {
   readonly to: number;
   readonly helper: Helper | null;
 }
-
-/** Half of the attention at the oil goes to watching, half to the batches; both are shared by the pans of the station. */
-const watching = 0.5;
-/** A helper takes the oil for at least this long, if there is so much left. Unit: minutes. */
-const shortestWatch = 15;
 
 /** Stretches in which at least one pan of the station is on the heat. */
 function hotStretches(sessions: readonly OilSession[]): { from: number; to: number }[] {
@@ -40,6 +37,7 @@ function handover(batches: readonly Batch[], from: number, until: number): numbe
 
 function nextWatch(resources: Resources, batches: readonly Batch[], from: number, to: number): Watch {
   const reach = (h: Helper): number => h.busy.conflict(from, to, 1)?.from ?? to;
+  const { shortestWatch } = resources.values;
   const enough = Math.min(to, from + shortestWatch);
   for (const roles of [['fryer'], ['runner'], ['cook'], []]) {
     const able = resources.helpers.filter((h) => (roles.length === 0 || roles.some((r) => h.person.roles.includes(r))) && reach(h) >= enough);
@@ -77,7 +75,7 @@ function put(resources: Resources, job: Job, start: number, helper: Helper | nul
   const possible = job.stretches.every((s) => s.needs.every((n) => kitchenHas(resources, n)));
   const free = possible && claims.every((c) => c.profile.conflict(start + c.from, start + c.to, c.amount) === null);
   if (free) book(claims, start, 1);
-  return { job, start, who: helper?.person.id ?? null, things: free, tooEarly: 0 };
+  return { job, start, who: helper?.person.id ?? null, things: free, tooEarly: 0, home: false };
 }
 
 /**
@@ -88,7 +86,8 @@ export function oilOfStation(event: Event, resources: Resources, frying: FryingP
   const sessions = frying.sessions.filter((s) => s.station === station.id);
   const batches = frying.batches.filter((b) => b.station === station.id);
   const watches = watchesOf(resources, sessions, batches);
-  const share = watching / Math.max(1, new Set([...sessions.map((s) => s.pan), ...batches.map((b) => b.pan)]).size);
+  const share = resources.values.watching / Math.max(1, new Set([...sessions.map((s) => s.pan), ...batches.map((b) => b.pan)]).size);
+  const batchShare = share * ((1 - resources.values.watching) / resources.values.watching);
   const placed: Placed[] = [];
   const at = (from: number, to: number): Helper | null => watches.find((w) => w.from <= from && w.to >= to)?.helper ?? null;
   const seen = new Map<string, number>();
@@ -108,12 +107,14 @@ export function oilOfStation(event: Event, resources: Resources, frying: FryingP
       const [start, end] = [Math.max(w.from, session.heatOnAt), Math.min(w.to, session.heatOffAt)];
       if (end <= start) continue;
       part += 1;
-      const needs = pan === undefined ? [] : [{ thing: `burner:${pan.burner}`, count: 1 }];
-      const job = fixedJob({ ...base, id: `watch/${session.pan}/${nth}/${part}`, kind: 'watchOil', name: { id: 'timeline.task.watchOil', params }, start, end, attention: share, needs });
+      const id = `watch/${session.pan}/${nth}/${part}`;
+      const name: Message = { id: 'timeline.task.watchOil', params };
+      const stretches = heatedBy(resources, pan?.burner, start, end).map((s, k): Stretch => ({ id: k === 0 ? id : `${id}/${k + 1}`, minutes: s.to - s.from, attention: share, needs: s.needs, name }));
+      const job: Job = { ...fixedJob({ ...base, id, kind: 'watchOil', name, start, end, attention: share, needs: [] }), stretches };
       placed.push(put(resources, job, start, w.helper));
     }
   }
-  for (const b of batches) placed.push(batchOf(event, resources, b, share, at(b.dropAt, b.panFreeAt)));
+  for (const b of batches) placed.push(batchOf(event, resources, b, batchShare, at(b.dropAt, b.panFreeAt)));
   return placed;
 }
 
@@ -129,5 +130,5 @@ function batchOf(event: Event, resources: Resources, b: Batch, attention: number
   const own = resources.things.get(`pan:${b.pan}`);
   const free = own !== undefined && own.conflict(b.dropAt, b.panFreeAt, 1) === null;
   if (free) own.add(b.dropAt, b.panFreeAt, 1);
-  return { job, start: b.dropAt, who: helper?.person.id ?? null, things: free, tooEarly: 0 };
+  return { job, start: b.dropAt, who: helper?.person.id ?? null, things: free, tooEarly: 0, home: false };
 }

@@ -1,5 +1,6 @@
 import { lengthOf, type Job, type Placed } from './job';
-import { book, claimsOf, household, kitchenHas, type Claim, type Helper, type Resources } from './resources';
+import { homeClaims, household, nightClaims } from './household-claims';
+import { book, claimsOf, kitchenHas, type Helper, type Resources } from './resources';
 import { earliestStart, latestStart } from './search';
 
 /** Range of starts open to a job. */
@@ -58,54 +59,59 @@ function startIn(job: Job, claims: ReturnType<typeof claimsOf>, range: Range): n
 export function settleAt(resources: Resources, job: Job, start: number, helper: Helper | null, things: boolean, tooEarly = 0): Placed {
   book(claimsOf(resources, job, helper, things), start, 1);
   if (helper !== null) helper.booked += job.stretches.reduce((n, s) => n + s.minutes * s.attention, 0);
-  return { job, start, who: helper?.person.id ?? null, things, tooEarly };
+  return { job, start, who: helper?.person.id ?? null, things, tooEarly, home: false };
 }
 
 /** Gives back what a placement booked. */
 export function takeBack(resources: Resources, p: Placed): void {
   const helper = resources.helpers.find((h) => h.person.id === p.who) ?? null;
+  if (p.home && helper !== null) {
+    book(homeClaims(resources, p.job, helper), p.start, -1);
+    return;
+  }
   book(claimsOf(resources, p.job, helper, p.things), p.start, -1);
   if (helper !== null) helper.booked -= p.job.stretches.reduce((n, s) => n + s.minutes * s.attention, 0);
 }
 
-/** How much later than its window a job outside the day's hours may be done, when two of them come together. Unit: minutes. */
-const homeLater = 240;
-
-/** Gives a job that may lie outside everybody's hours to the household; hours are for the day of the event only. null when nobody is in the list. */
+/** Gives a job that may lie outside everybody's hours to the household; hours are for the day of the event only. null when nobody is in the list or it does not fit. */
 function placeAtHome(resources: Resources, job: Job, range: Range): Placed | null {
   const helper = household(resources);
   if (helper === null) return null;
-  const length = job.stretches.reduce((n, s) => n + s.minutes, 0);
-  const claim: Claim = { profile: helper.atHome, amount: 1, from: 0, to: length };
-  const start = earliestStart([claim], range.low, range.high + homeLater);
+  const claims = homeClaims(resources, job, helper);
+  const start = job.kind === 'step'
+    ? latestStart([...claims, ...nightClaims(resources, job)], range.low, Math.min(range.high, -1))
+    : earliestStart(claims, range.low, range.high + resources.values.homeLater);
   if (start === null) return null;
-  helper.atHome.add(start, start + length, 1);
-  return { job, start, who: helper.person.id, things: true, tooEarly: 0 };
+  book(claims, start, 1);
+  return { job, start, who: helper.person.id, things: true, tooEarly: 0, home: true };
 }
 
-/** A recipe step may be done this much before its window opens rather than by nobody. Unit: minutes. */
-const mostTooEarly = 120;
-
 /**
- * Places a job within a range of starts: with a helper of its roles, with any helper, without a helper, or, when the things it needs
+ * Places a job within a range of starts: with a helper of its roles, with any helper, by the household on a day before, without a helper, or, when the things it needs
  * are taken, at its time with nothing booked. Never more than one whole person or than the kitchen has is booked.
  */
 export function place(resources: Resources, job: Job, range: Range): Placed {
   const possible = job.stretches.every((s) => s.needs.every((n) => kitchenHas(resources, n)));
   if (possible && needsSomebody(job)) {
-    const groups = asked(resources, job);
-    const wider = { low: range.low - mostTooEarly, high: range.high };
-    for (const open of job.kind === 'step' ? [range, wider] : [range]) {
-      for (const group of groups) {
-        const best = bestOf(resources, job, group, open);
-        if (best !== null) return settleAt(resources, job, best.start, best.helper, true, Math.max(0, range.low - best.start));
-      }
-    }
+    const inTime = placeWithSomebody(resources, job, range, range);
+    if (inTime !== null) return inTime;
+    // Soaking, freezing or thawing begun on a day before is the household's, as shopping is.
+    const home = job.anyTime || job.kind === 'step' ? placeAtHome(resources, job, range) : null;
+    if (home !== null) return home;
+    const early = job.kind === 'step' ? placeWithSomebody(resources, job, { low: range.low - resources.values.tooEarly, high: range.high }, range) : null;
+    if (early !== null) return early;
   }
-  const home = possible && job.anyTime ? placeAtHome(resources, job, range) : null;
-  if (home !== null) return home;
   const alone = possible ? startIn(job, claimsOf(resources, job, null, true), range) : null;
   if (alone !== null) return settleAt(resources, job, alone, null, true);
   const at = job.towards === 'late' ? range.high : Math.max(range.low, job.earliest);
   return settleAt(resources, job, at, null, false);
+}
+
+/** The best start within `open` with a helper of the job's roles, else with any; null when nobody is free. What it is early against `range` is noted. */
+function placeWithSomebody(resources: Resources, job: Job, open: Range, range: Range): Placed | null {
+  for (const group of asked(resources, job)) {
+    const best = bestOf(resources, job, group, open);
+    if (best !== null) return settleAt(resources, job, best.start, best.helper, true, Math.max(0, range.low - best.start));
+  }
+  return null;
 }

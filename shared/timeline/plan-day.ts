@@ -41,12 +41,12 @@ function neededAt(dish: DishPlan, frying: FryingPlan, drinks: DrinksPlan): numbe
   return dish.firstServed;
 }
 
-function allStepJobs({ menu, frying, drinks }: DayInputs): Job[] {
+function allStepJobs({ menu, frying, drinks }: DayInputs, hands: number): Job[] {
   return menu.dishes.flatMap((dish) => {
     const at = neededAt(dish, frying, drinks);
     if (at === null) return [];
     const bowls = frying.bowls.filter((b) => b.dish === dish.id).length;
-    return stepJobs(dish, Math.floor(at), bowls > 0 ? bowls : Math.max(1, Math.ceil(dish.factor - 1e-9)));
+    return stepJobs(dish, Math.floor(at), bowls > 0 ? bowls : Math.max(1, Math.ceil(dish.factor - 1e-9)), hands);
   });
 }
 
@@ -68,16 +68,17 @@ function placeEach(resources: Resources, jobs: readonly Job[]): Placed[] {
 export function planDay(event: Event, inputs: DayInputs): TimelinePlan {
   const { guests, menu, buying, frying, drinks } = inputs;
   const resources = resourcesOf(event);
+  const { values } = resources;
   const oil = event.kitchen.stations.flatMap((station) => oilOfStation(event, resources, frying, station));
-  const fixed = placeEach(resources, [...bowlJobs(menu, frying), ...brewJobs(menu, drinks), ...fillJobs(drinks, Math.max(1, Math.round(settle(event, 'drinks.tripMinutes').value)))]);
-  const steps = placeBackward(resources, allStepJobs(inputs));
+  const fixed = placeEach(resources, [...bowlJobs(menu, frying, values.handsOn), ...brewJobs(menu, drinks, values.handsOn), ...fillJobs(drinks, Math.max(1, Math.round(settle(event, 'drinks.tripMinutes').value)))]);
+  const steps = placeBackward(resources, allStepJobs(inputs, values.handsOn));
   const firstWork = (dishes: ReadonlySet<string>): number =>
     lowest(steps.filter((p) => p.job.about.dish !== undefined && dishes.has(p.job.about.dish)).map((p) => p.start));
   const something = menu.dishes.length > 0;
   const hosting = event.menu.dishes.some((d) => d.served.kind !== 'fixed');
   const house = placeEach(resources, [
-    ...(hosting ? setUpJobs(event, frying, drinks.dispensers.length > 0 || drinks.rounds.length > 0) : []), ...afterJobs(event, menu, hosting ? guests.planned.value : 0),
-    ...(hosting ? serveJobs(event) : []), ...shopJobs(buying, firstWork), ...oilAwayJobs(event, frying),
+    ...(hosting ? setUpJobs(values, event, frying, drinks.dispensers.length > 0 || drinks.rounds.length > 0) : []), ...afterJobs(values, event, menu, hosting ? guests.planned.value : 0),
+    ...(hosting ? serveJobs(values, event) : []), ...shopJobs(values, buying, firstWork), ...oilAwayJobs(values, event, frying),
   ]);
   const placed = [...oil, ...fixed, ...steps, ...(something ? house : [])];
   const tasks = tasksOf(resources, placed);

@@ -1,4 +1,6 @@
 import type { Event, Person } from '../event';
+import { minutesPerDay } from '../measure';
+import { dayValues, type DayValues } from './day-values';
 import type { Job, Need } from './job';
 import { Profile } from './profile';
 
@@ -18,6 +20,11 @@ export interface Helper {
 export interface Resources {
   readonly helpers: readonly Helper[];
   readonly things: ReadonlyMap<string, Profile>;
+  /** Times on the days before in which the household sleeps. */
+  readonly night: Profile;
+  /** Stretches in which a burner has been claimed for pans of oil; pans that share it claim it once. */
+  readonly underOil: Map<string, { readonly from: number; readonly to: number }[]>;
+  readonly values: DayValues;
   /** Worked out once for each: who is asked for some roles, what a thing draws on, what a job claims of things. */
   readonly asked: Map<string, readonly (readonly Helper[])[]>;
   readonly drawsOn: Map<string, readonly Profile[]>;
@@ -42,7 +49,20 @@ export function resourcesOf(event: Event): Resources {
     atHome.add(person.from, person.to, 1);
     return { person, busy, booked: 0, atOil: [], atHome };
   });
-  return { helpers, things, asked: new Map(), drawsOn: new Map(), thingClaims: new Map() };
+  const values = dayValues(event);
+  return { helpers, things, night: nights(values), underOil: new Map(), values, asked: new Map(), drawsOn: new Map(), thingClaims: new Map() };
+}
+
+/** Days before the event on which the household may have something to do: as long as a recipe may look back. */
+const daysBefore = 28;
+
+function nights(values: DayValues): Profile {
+  const night = new Profile(1);
+  for (let day = -daysBefore; day < 0; day += 1) {
+    night.add(day * minutesPerDay, day * minutesPerDay + values.householdFrom, 1);
+    night.add(day * minutesPerDay + values.householdTo, (day + 1) * minutesPerDay, 1);
+  }
+  return night;
 }
 
 /** Profiles a need draws on: a burner by name also takes one of all burners. */
@@ -80,10 +100,6 @@ export function claimsOf(resources: Resources, job: Job, helper: Helper | null, 
   }
   return claims;
 }
-
-/** Who does what lies outside everybody's hours: the household, which is the first cook of the list, else its first person. */
-export const household = (resources: Resources): Helper | null =>
-  resources.helpers.find((h) => h.person.roles.includes('cook')) ?? resources.helpers[0] ?? null;
 
 function thingClaims(resources: Resources, job: Job): readonly Claim[] {
   const known = resources.thingClaims.get(job);

@@ -1,7 +1,7 @@
 import type { Step } from '../event';
 import { baseFactor, dimensionOf, type Amount } from '../measure';
 import type { DishPlan } from '../menu';
-import { handsOn, type Job, type Stretch } from './job';
+import type { Job, Stretch } from './job';
 
 /** Nothing of a recipe is started longer ago than this: two weeks. Unit: minutes. */
 const longAgo = 20160;
@@ -33,16 +33,16 @@ function ownPlan(dish: DishPlan, step: Step): boolean {
 
 /**
  * Jobs of a dish's recipe steps.
- * @param servedAt first minute its result is needed: first serving, first bowl, put-in or brew round. @param batches cooked at once (bowls for a fried dish).
+ * @param servedAt first minute its result is needed: first serving, first bowl, put-in or brew round. @param batches cooked at once (bowls for a fried dish). @param handsOn share of a person that work with the hands takes.
  */
-export function stepJobs(dish: DishPlan, servedAt: number, batches: number): Job[] {
+export function stepJobs(dish: DishPlan, servedAt: number, batches: number, handsOn: number): Job[] {
   const kg = dishKg(dish);
   const steps = dish.recipe.steps;
   const kept = new Map(steps.filter((s) => !ownPlan(dish, s)).map((s) => [s.id, s]));
   const jobs: Job[] = [];
   const lastJobs = new Map<string, string[]>();
   for (const step of kept.values()) {
-    const own = cut(dish, step, minutesOf(step.active, kg, batches), minutesOf(step.passive, kg, batches), servedAt);
+    const own = cut(dish, step, minutesOf(step.active, kg, batches), minutesOf(step.passive, kg, batches), servedAt, handsOn);
     lastJobs.set(step.id, own.ends);
     for (const job of own.jobs) jobs.push(job);
   }
@@ -60,7 +60,7 @@ export function stepJobs(dish: DishPlan, servedAt: number, batches: number): Job
   });
 }
 
-function cut(dish: DishPlan, step: Step, active: number, passive: number, servedAt: number): { jobs: Job[]; ends: string[] } {
+function cut(dish: DishPlan, step: Step, active: number, passive: number, servedAt: number, handsOn: number): { jobs: Job[]; ends: string[] } {
   const id = `step/${step.id}/${dish.id}`;
   const needs = step.needs.map((n) => ({ thing: n.thing, count: n.count }));
   const params = { step: step.name, dish: dish.name };

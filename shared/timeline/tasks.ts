@@ -1,10 +1,8 @@
 import { minutes } from '../measure';
 import { lengthOf, type Placed } from './job';
-import type { Helper, Resources } from './resources';
+import type { Resources } from './resources';
 import { slackOf } from './slack';
 import type { Task } from './types';
-
-const within = (helper: Helper | undefined, from: number, to: number): boolean => helper !== undefined && helper.person.from <= from && helper.person.to >= to;
 
 /** Tasks of all placed jobs, by start, then id. */
 export function tasksOf(resources: Resources, placed: readonly Placed[]): Task[] {
@@ -14,7 +12,7 @@ export function tasksOf(resources: Resources, placed: readonly Placed[]): Task[]
   for (const p of placed) for (const id of p.job.after) waiting.set(id, Math.min(waiting.get(id) ?? Number.POSITIVE_INFINITY, p.start));
   const tasks = placed.flatMap((p) => {
     const slack = slackOf(resources, p, helpers, waiting.get(p.job.id) ?? Number.POSITIVE_INFINITY);
-    const outside = p.job.anyTime && p.who !== null && !within(helpers.get(p.who), p.start, p.start + lengthOf(p.job)) ? { note: { id: 'timeline.note.household' } as const } : {};
+    const outside = p.home ? { note: { id: 'timeline.note.household' } as const } : {};
     let start = p.start;
     return p.job.stretches.map((stretch, k): Task => {
       const from = start;

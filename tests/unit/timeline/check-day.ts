@@ -24,7 +24,7 @@ export function faultsOf(event: Event, plan: TimelinePlan): string[] {
     for (const who of t.who) {
       const person = event.people.find((p) => p.id === who);
       if (person === undefined) faults.push(`${t.id} names ${who}, who is not in the list`);
-      else if (t.attention > 0 && !atHome(t.kind) && (t.start < person.from - 1e-6 || t.end > person.to + 1e-6)) faults.push(`${t.id} is outside the hours of ${who}`);
+      else if (t.attention > 0 && !atHome(t) && (t.start < person.from - 1e-6 || t.end > person.to + 1e-6)) faults.push(`${t.id} is outside the hours of ${who}`);
     }
     // Half-minute samples between whole and half minutes.
     for (let at = Math.ceil(t.start * 2) / 2 + 0.25; at < t.end; at += 0.5) {
@@ -43,7 +43,7 @@ export function faultsOf(event: Event, plan: TimelinePlan): string[] {
   return faults;
 }
 
-/** Shopping and putting the oil away are the household's, on other days; hours are for the day of the event. */
-export const atHome = (kind: string): boolean => kind === 'shop' || kind === 'oilAway';
+/** Shopping, putting the oil away and steps begun on a day before are the household's; hours are for the day of the event. */
+export const atHome = (t: { readonly kind: string; readonly start: number }): boolean => t.kind === 'shop' || t.kind === 'oilAway' || (t.kind === 'step' && t.start < 0);
 
 const add = (map: Map<string, number>, key: string, n: number): void => { map.set(key, (map.get(key) ?? 0) + n); };

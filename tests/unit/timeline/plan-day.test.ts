@@ -102,7 +102,7 @@ describe('any day', () => {
       for (const { person: id, minutes } of plan.busy) {
         const p = d.people.find((x) => x.id === id)!;
         expect(recompute(minutes.working())).toBeCloseTo(minutes.value, 9);
-        const elsewhere = plan.tasks.filter((t) => atHome(t.kind) && t.who.includes(id)).reduce((n, t) => n + t.end - t.start, 0);
+        const elsewhere = plan.tasks.filter((t) => atHome(t) && t.who.includes(id)).reduce((n, t) => n + t.end - t.start, 0);
         expect(minutes.value).toBeLessThanOrEqual(p.to - p.from + elsewhere + 1e-6);
       }
       expect(plan.critical).toEqual(plan.tasks.filter((t) => t.slack === 0).map((t) => t.id));
