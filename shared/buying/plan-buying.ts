@@ -2,8 +2,8 @@ import { Big } from 'big.js';
 import type { Event } from '../event';
 import type { Term } from '../figure';
 import { addMoney, moneyText, type Amount } from '../measure';
-import { sections } from '../reference';
-import { costOf, inLarder } from './cost';
+import { ingredient, sections } from '../reference';
+import { costOf, inLarder, notCounted } from './cost';
 import { looseAmount } from './loose';
 import { needFigure } from './need-figure';
 import { choosePacks } from './packs';
@@ -81,5 +81,5 @@ export function planBuying(event: Event, needs: readonly Need[]): BuyingPlan {
   const priced = lines.filter((l) => l.cost !== undefined);
   const cost = priced.length === 0 ? null : addMoney(...priced.map((l) => l.cost ?? '0'));
   const used = new Set(lines.map((l) => l.section));
-  return { lines, sections: order.filter((s) => used.has(s)), cost, unknown: unknownOf(all) };
+  return { lines, sections: order.filter((s) => used.has(s)), cost, unknown: unknownOf(all), notCounted: notCounted(event, lines, ingredient) };
 }

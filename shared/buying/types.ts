@@ -1,5 +1,6 @@
 import type { Figure } from '../figure';
 import type { Amount } from '../measure';
+import type { Message } from '../words';
 
 /** Something a dish, a fry line or a brew round uses: edible amount of one ingredient. */
 export interface Need {
@@ -41,4 +42,6 @@ export interface BuyingPlan {
   readonly cost: string | null;
   /** Ingredients of recipes that the table does not know, with the dishes that use them. */
   readonly unknown: readonly { readonly ingredient: string; readonly dishes: readonly string[] }[];
+  /** What is in the house but cannot be turned into the unit of the list, so that it is bought all the same: one sentence each. */
+  readonly notCounted: readonly Message[];
 }

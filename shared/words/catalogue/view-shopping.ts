@@ -23,6 +23,7 @@ export const viewShoppingWords = {
   'view.shopping.cost.head': 'Cost',
   'view.shopping.csv': 'Save as a table (CSV)',
   'view.shopping.saved': (p: { path: string }) => `Written to ${p.path}`,
+  'view.shopping.notCountedTitle': 'In the house but not counted',
   'view.shopping.unknownTitle': 'Not in the table of ingredients',
   'view.shopping.unknown': (p: { ingredient: string; dishes: string }) => `${p.ingredient}, for ${p.dishes}. It is not on the list; buy it by the recipe.`,
   'view.shopping.sortBy': (p: { column: string }) => `Sort by ${p.column}`,

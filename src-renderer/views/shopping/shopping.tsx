@@ -49,6 +49,11 @@ export function Shopping() {
       </>}
     >
       <DataTable caption={t('view.shopping.table')} rows={buying.lines} columns={columns} numeric={numeric} rowId={idOf} only={shown === everySection ? null : { column: 'section', value: shown }} />
+      {buying.notCounted.length > 0 && (
+        <ViewSection title={t('view.shopping.notCountedTitle')}>
+          <ul>{buying.notCounted.map((m, i) => <li key={i}>{t.message(m)}</li>)}</ul>
+        </ViewSection>
+      )}
       {buying.unknown.length > 0 && (
         <ViewSection title={t('view.shopping.unknownTitle')}>
           <ul>{buying.unknown.map((u) => <li key={u.ingredient}>{t('view.shopping.unknown', { ingredient: names.ingredient(u.ingredient), dishes: formats.list(u.dishes.map(names.dish)) })}</li>)}</ul>

@@ -120,6 +120,21 @@ describe('shopping lines', () => {
     expect(plan.unknown).toEqual([{ ingredient: 'groundnut-oil', dishes: ['frying-oil'] }]);
   });
 
+  it('says which of the larder it cannot count, and buys as if it were not there', () => {
+    const held = (ingredient: string, amount: string, unit: string) => ({ ingredient, amount: { amount, unit } });
+    const plan = buy([needOf('salt', 100, 'g'), needOf('grandmothers-mix', 100, 'g')], { larder: [held('salt', '3', 'piece'), held('salt', '20', 'g'), held('sugar', '2', 'slice'), held('grandmothers-mix', '1', 'cup')] });
+    expect(plan.notCounted).toEqual([
+      { id: 'buying.notCounted', params: { name: line(plan, 'salt').name, held: { amount: '3', unit: 'piece' }, listUnit: line(plan, 'salt').need.unit } },
+      { id: 'buying.notCounted', params: { name: 'grandmothers-mix', held: { amount: '1', unit: 'cup' }, listUnit: 'g' } },
+    ]);
+    expect(line(plan, 'salt').larder.amount.toString()).toBe('0.02');
+    expect(line(plan, 'grandmothers-mix').larder.amount.toString()).toBe('0');
+  });
+  it('has nothing to say of a larder it can count, whichever line it goes to', () => {
+    const larder = [{ ingredient: 'grandmothers-mix', amount: { amount: '1', unit: 'piece' } }, { ingredient: 'salt', amount: { amount: '0', unit: 'piece' } }];
+    expect(buy([needOf('grandmothers-mix', 100, 'g'), needOf('grandmothers-mix', 2, 'piece'), needOf('salt', 5, 'g')], { larder }).notCounted).toEqual([]);
+  });
+
   it('goes through the shop in order', () => {
     const plan = buy([needOf('salt', 10, 'g'), needOf('milk-whole', 1, 'L'), needOf('onion', 1, 'kg'), needOf('carrot', 1, 'kg')]);
     expect(plan.lines.map((l) => l.ingredient)).toEqual(['carrot', 'onion', 'milk-whole', 'salt']);

@@ -83,7 +83,7 @@ export function lanternPlan(options: { readonly batches?: number; readonly jobs?
     },
     menu: { dishes: [dish(event, 'fritters', 'piece', 'piece', 300), dish(event, 'tea', 'cup', 'L', 12)], diets: [], allergies: [{ allergen: 'nuts', people: 2, containing: ['fritters'], open: ['tea'] }] },
     buying: {
-      sections: ['flour-grain', 'tea-coffee', 'tap'], cost: '7.40', unknown: [],
+      sections: ['flour-grain', 'tea-coffee', 'tap'], cost: '7.40', unknown: [], notCounted: [],
       lines: [
         { ingredient: 'chickpea-flour', name: 'Chickpea flour', section: 'flour-grain', need: amountOf('3.6', 'kg'), needFigure: fig(3.6, 'kg'), origins: [{ dish: 'fritters', amount: amountOf('3.6', 'kg') }], larder: amountOf('0.5', 'kg'), buy: amountOf('4', 'kg'), packs: [{ count: 2, size: amountOf('2', 'kg') }], cost: '7.40', keepsDays: null, optional: false },
         { ingredient: 'spinach', name: 'Spinach', section: 'flour-grain', need: amountOf('900', 'g'), needFigure: fig(900, 'g'), origins: [{ dish: 'fritters', amount: amountOf('900', 'g') }], larder: amountOf('0', 'g'), buy: amountOf('1000', 'g'), packs: [{ count: 5, size: amountOf('200', 'g') }], keepsDays: 2, optional: false },

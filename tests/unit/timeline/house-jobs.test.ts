@@ -12,7 +12,7 @@ const line = (ingredient: string, keepsDays: number | null, dish: string, buy = 
   ingredient, name: ingredient, section: 'dry', need: amount(1), needFigure: figure(1, 'kg', () => ({ rule: 'timeline.busy', terms: [], sum: { op: 'number', value: 1 } })),
   origins: [{ dish, amount: amount(1) }], larder: amount(0), buy: amount(buy), packs: [], keepsDays, optional: false,
 });
-const buying = (lines: ShoppingLine[]): BuyingPlan => ({ lines, sections: [], cost: null, unknown: [] });
+const buying = (lines: ShoppingLine[]): BuyingPlan => ({ lines, sections: [], cost: null, unknown: [], notCounted: [] });
 const work = (dishes: ReadonlySet<string>) => (dishes.has('a') ? -1440 + 480 : Number.POSITIVE_INFINITY);
 const values = dayValues(dayEvent({ people: [] }));
 const never = () => Number.POSITIVE_INFINITY;
