@@ -42,6 +42,8 @@ export const problemSchema = z.object({ code: z.string(), message: z.string(), m
 export const contract = {
   /** `dialogs`: the host has native open and save windows; without them the face shows its own list of the events folder. `now`: minutes after local midnight of `today`. */
   'app.info': { input: none, output: z.object({ host: z.enum(['desktop', 'local', 'test']), version: z.string(), dialogs: z.boolean(), today: z.string(), now: z.number(), openPath: z.string().nullable(), folder: z.string() }) },
+  /** Waits for an event file that a later start hands over to the local host; null after a while without one. The desktop uses its menu channel. */
+  'app.handed': { input: none, output: z.object({ path: path.nullable() }) },
   /** The face is drawn and listening. */
   'app.ready': { input: none, output: done },
   /** There are unsaved changes: the host asks before closing. */
@@ -71,10 +73,11 @@ export const contract = {
   'shelf.read': { input: none, output: z.object({ text, modified: z.number().nullable() }) },
   /** Atomic save of the household's recipes with `.bak`. `expect` as in `events.save`; null: do not compare. */
   'shelf.write': { input: z.object({ text, expect: z.number().nullable() }), output: z.object({ modified: z.number() }) },
-  /** Writes a PDF of a complete HTML document. `path` null: into the events folder under `name`. */
+  /** Writes a PDF of a complete HTML document. `path`: one that `events.chooseSave` gave out, or inside the events folder; null: into the events folder under `name`, numbered when that is taken. */
   'print.pdf': { input: z.object({ html: text, name: z.string().min(1).max(200), path: path.nullable() }), output: z.object({ path, pages: z.number() }) },
   /** Native print window for a complete HTML document where the host has one; `handled: false` asks the face to print by itself. */
   'print.paper': { input: z.object({ html: text, name: z.string() }), output: z.object({ handled: z.boolean() }) },
+  /** Writes a sheet or table as text; `path` as for `print.pdf`. */
   'files.write': { input: z.object({ path, text }), output: z.object({ path }) },
 } as const satisfies Record<HostMethod, { input: z.ZodType; output: z.ZodType }>;
 

@@ -1,6 +1,6 @@
 /** Names of the calls a face may make to its host. No zod here: this file is all that the preload imports. */
 export const hostMethods = [
-  'app.info', 'app.ready', 'app.setUnsaved', 'app.close',
+  'app.info', 'app.handed', 'app.ready', 'app.setUnsaved', 'app.close',
   'settings.get', 'settings.set',
   'events.recent', 'events.forget', 'events.demos', 'events.openDemo', 'events.folder',
   'events.chooseOpen', 'events.chooseSave', 'events.open', 'events.save',

@@ -1,5 +1,6 @@
 import type { Store } from '../store';
 import type { Answers } from './answers';
+import { ChosenPlaces } from './chosen-places';
 import { eventCalls } from './event-calls';
 import { printCalls } from './print-calls';
 import type { Shell } from './shell';
@@ -8,6 +9,7 @@ import { today } from './today';
 
 /** Every call of the contract, answered from one store and one shell. `clock` is handed in so that tests choose the day. */
 export function allCalls(store: Store, shell: Shell, clock: () => Date = () => new Date()): Answers {
+  const places = new ChosenPlaces();
   return {
     'app.info': async () => ({
       host: shell.kind,
@@ -17,6 +19,7 @@ export function allCalls(store: Store, shell: Shell, clock: () => Date = () => n
       openPath: shell.openPath,
       folder: await store.eventsFolder(),
     }),
+    'app.handed': async () => ({ path: (await shell.handed?.()) ?? null }),
     'app.ready': () => {
       shell.ready();
       return { done: true };
@@ -31,7 +34,7 @@ export function allCalls(store: Store, shell: Shell, clock: () => Date = () => n
     },
     'settings.get': () => store.settings.read(),
     'settings.set': (change) => store.settings.change((settings) => ({ ...settings, ...given(change) })),
-    ...eventCalls(store, shell),
+    ...eventCalls(store, shell, places),
     'recovery.keep': async ({ id, path, modified, text }) => {
       await store.recovery.keep(id, { path, modified, text, at: clock().getTime() });
       return { done: true };
@@ -45,7 +48,7 @@ export function allCalls(store: Store, shell: Shell, clock: () => Date = () => n
       await store.recovery.discard(id);
       return { done: true };
     },
-    ...printCalls(store, shell),
+    ...printCalls(store, shell, places),
     ...shelfCalls(store),
   };
 }

@@ -5,12 +5,14 @@ import { HostProblem } from '../problem';
 import { fileNameOf, listEvents, modifiedOf, openEvent, saveEvent, titleOf } from '../store';
 import type { Store } from '../store';
 import type { Answers } from './answers';
+import type { ChosenPlaces } from './chosen-places';
+import { refuseOlderForm } from './older-form';
 import type { Shell } from './shell';
 
 type EventCalls = Pick<Answers, Extract<keyof Answers, `events.${string}`>>;
 
 /** The calls about event files. */
-export function eventCalls(store: Store, shell: Shell): EventCalls {
+export function eventCalls(store: Store, shell: Shell, places: ChosenPlaces): EventCalls {
   return {
     'events.recent': () => store.recents.list(),
     'events.forget': async ({ path }) => {
@@ -28,7 +30,9 @@ export function eventCalls(store: Store, shell: Shell): EventCalls {
       const folder = await store.eventsFolder();
       const suggested = join(folder, `${fileNameOf(withoutEnding(name, extension))}.${extension}`);
       // A native window asks about an existing file by itself.
-      if (shell.dialogs) return { path: await shell.dialogs.save(suggested, extension), taken: false };
+      const path = shell.dialogs ? await shell.dialogs.save(suggested, extension) : suggested;
+      places.note(path);
+      if (shell.dialogs) return { path, taken: false };
       await mkdir(folder, { recursive: true });
       return { path: suggested, taken: (await modifiedOf(suggested)) !== null };
     },
@@ -41,6 +45,7 @@ export function eventCalls(store: Store, shell: Shell): EventCalls {
     'events.save': async ({ path, text, expect }) => {
       const folder = await store.eventsFolder();
       if (dirname(path) === folder) await mkdir(folder, { recursive: true });
+      await refuseOlderForm(path, text);
       let warning: Problem | null = null;
       const modified = await saveEvent(path, text, expect, {
         backupFailed: () => (warning = HostProblem.of('host.backup-failed', { path: `${path}.bak` }).problem),

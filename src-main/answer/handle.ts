@@ -17,16 +17,16 @@ export function makeHandle(answers: Answers): Handle {
       if (!isHostMethod(method)) throw HostProblem.of('host.unknown-method', { method: String(method).slice(0, 80) });
       const { input: takes, output: gives }: { input: z.ZodType; output: z.ZodType } = contract[method];
       const parsed = takes.safeParse(input);
-      if (!parsed.success) throw badInput(parsed.error);
+      if (!parsed.success) throw HostProblem.of('host.bad-input', { where: whereIn(method, parsed.error) });
       const answer = answers[method] as (input: unknown) => unknown;
-      return { ok: true, value: gives.parse(await answer(parsed.data)) };
+      const given = gives.safeParse(await answer(parsed.data));
+      if (!given.success) throw HostProblem.of('host.bad-answer', { where: whereIn(method, given.error) });
+      return { ok: true, value: given.data };
     } catch (error) {
       return { ok: false, problem: problemOf(error) };
     }
   };
 }
 
-function badInput(error: z.ZodError): HostProblem {
-  const first = error.issues[0];
-  return HostProblem.of('host.bad-input', { where: first?.path.join('.') || 'the top', what: first?.message ?? 'unknown' });
-}
+/** The call and the field in it. What the check itself says is for programmers, in their words, and stays here. */
+const whereIn = (method: HostMethod, error: z.ZodError): string => [method, error.issues[0]?.path.join('.') ?? ''].filter((part) => part !== '').join(', ');

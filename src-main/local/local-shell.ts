@@ -1,15 +1,19 @@
 import type { Shell } from '../answer';
 import type { Printer } from '../print';
+import type { HandedFiles } from './handed-files';
 
 /** The local host's part of every call: no native windows, printing by a browser in the background. */
-export function localShell(parts: { version: string; openPath: string | null; printer: Printer; close: () => void }): Shell {
+export function localShell(parts: { version: string; handed: HandedFiles; printer: Printer; close: () => void }): Shell {
   return {
     kind: 'local',
     version: parts.version,
-    openPath: parts.openPath,
+    get openPath() {
+      return parts.handed.first;
+    },
+    handed: () => parts.handed.next(),
     dialogs: null,
     ready: () => {},
-    // The browser itself asks before a window with changes is closed.
+    // The page lets the browser ask (`beforeunload`) before a window with changes is closed.
     setUnsaved: () => {},
     close: parts.close,
     pdf: (html) => parts.printer.pdf(html),

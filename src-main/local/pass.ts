@@ -1,25 +1,32 @@
 import { randomBytes, timingSafeEqual } from 'node:crypto';
 
-const secret = (): string => randomBytes(32).toString('base64url');
+/** A text nobody can guess. */
+export const newSecret = (): string => randomBytes(32).toString('base64url');
 
 /** Equal without telling by its duration how much of it was right. */
-function same(given: string, right: string): boolean {
+export function same(given: string, right: string): boolean {
   const a = Buffer.from(given);
   const b = Buffer.from(right);
   return a.length === b.length && timingSafeEqual(a, b);
 }
 
 /**
- * Who may come in. The start address carries a code that others on this computer could read in the list of processes;
+ * Who may come in. The start address carries a code that can be seen on a terminal and in a browser's list of pages;
  * so it is good once, for a cookie that only the window knows, and then dead.
  */
 export class Pass {
-  private code: string | null = secret();
-  private readonly cookie = secret();
+  private code: string | null = newSecret();
+  private readonly cookie = newSecret();
 
   /** The code for the start address. */
   get startCode(): string {
     return this.code ?? '';
+  }
+
+  /** A new code for a second start; the one before is dead. */
+  renew(): string {
+    this.code = newSecret();
+    return this.code;
   }
 
   /** True once, for the right code. */

@@ -7,7 +7,11 @@ import { dataFolder, demoFolder, eventsFolder, projectFolder, rendererFolder } f
 import { openPrinter } from '../print';
 import { tell } from '../problem';
 import { openStore } from '../store';
+import { HandedFiles } from './handed-files';
+import { askHolder } from './hand-over';
+import type { Handed } from './hand-over';
 import { localShell } from './local-shell';
+import { newSecret } from './pass';
 import { serveLocally } from './server';
 import { takeLock } from './single-lock';
 import { untilStopped } from './until-stopped';
@@ -37,16 +41,15 @@ export async function runLocal(options: LocalOptions): Promise<number> {
   const printer = openPrinter(browser);
   const stopped = untilStopped();
   let asked = false;
-  const shell = localShell({ version: versionOf(project), openPath: options.openPath, printer, close: () => (options.serve ? undefined : stopped.stop()) });
-  const server = await serveLocally({ pages, handle: makeHandle(allCalls(store, shell)), seen: () => (asked = true) });
+  const handed = new HandedFiles(options.openPath);
+  const secret = newSecret();
+  const shell = localShell({ version: versionOf(project), handed, printer, close: () => (options.serve ? undefined : stopped.stop()) });
+  const server = await serveLocally({ pages, handle: makeHandle(allCalls(store, shell)), seen: () => (asked = true), handOver: { secret, take: (path) => handed.give(path) } });
   const address = `http://127.0.0.1:${server.port}`;
   let window: AppWindow | undefined;
-  const lock = await takeLock(join(data, 'local.lock'), address);
+  const lock = await takeLock(join(data, 'local.lock'), { pid: process.pid, address, secret }, (holder) => askHolder(holder, options.openPath));
   try {
-    if ('heldBy' in lock) {
-      out(tell('host.start.already', { address: lock.heldBy }));
-      return 0;
-    }
+    if ('heldBy' in lock) return second(lock.heldBy, lock.said, options);
     if (options.serve) {
       out(JSON.stringify({ address: server.startAddress }));
       await stopped.promise;
@@ -68,6 +71,18 @@ export async function runLocal(options: LocalOptions): Promise<number> {
     await Promise.all([window?.close(), printer.close(), server.stop()]);
     if ('lock' in lock) await lock.lock.release();
   }
+}
+
+/** A start while another host runs: that one has the file now, and gave an address that opens. */
+function second(address: string, said: Exclude<Handed, 'gone'>, options: LocalOptions): number {
+  if (said === 'silent') {
+    err(`${tell('host.start.silent', { address })}\n${tell('host.start.silent.mend')}`);
+    return 1;
+  }
+  if (options.serve) out(JSON.stringify({ address: said.address }));
+  else if (!said.shown) out(tell('host.start.already-unseen', { address: said.address }));
+  else out(options.openPath === null ? tell('host.start.already') : tell('host.start.already-file', { path: options.openPath }));
+  return 0;
 }
 
 /** The program's version, from package.json. */

@@ -1,42 +1,78 @@
-import { mkdir, open, readFile, rm } from 'node:fs/promises';
+import { link, mkdir, readFile, rename, rm, writeFile } from 'node:fs/promises';
 import { dirname } from 'node:path';
 import * as z from 'zod';
-import { isAlive } from '../store';
+import { isAlive, temporaryName } from '../store';
+import type { Handed } from './hand-over';
 
-const lockSchema = z.object({ pid: z.number().int().positive(), address: z.string() });
+const holderSchema = z.object({ pid: z.number().int().positive(), address: z.string().regex(/^http:\/\/127\.0\.0\.1:\d+$/), secret: z.string().min(1) });
+/** The local host of a data folder. `secret`: with it a second start of the same person may hand a file over; the lock is readable by its owner only. */
+export type Holder = z.infer<typeof holderSchema>;
 
 /** Held by the one local host of a data folder. */
 export interface SingleLock {
   release(): Promise<void>;
 }
 
-/** Takes the lock, or answers the address of the host that holds it. A lock whose process is gone is taken over. */
-export async function takeLock(path: string, address: string, alive: (pid: number) => boolean = isAlive): Promise<{ lock: SingleLock } | { heldBy: string }> {
+/** Time in which starts that raced for a stale lock have settled, in milliseconds. */
+const settleMs = 50;
+
+/**
+ * Takes the lock, or answers what the host that holds it said. One whose host is gone is taken over.
+ * `ask` tells whether the holder is there; a holder that is `silent` counts while its process runs.
+ */
+export async function takeLock(path: string, mine: Holder, ask: (holder: Holder) => Promise<Handed>): Promise<{ lock: SingleLock } | { heldBy: string; said: Exclude<Handed, 'gone'> }> {
   await mkdir(dirname(path), { recursive: true });
-  for (let attempt = 0; attempt < 3; attempt += 1) {
-    if (await create(path, JSON.stringify({ pid: process.pid, address }))) return { lock: { release: () => rm(path, { force: true }) } };
-    const holder = await read(path);
-    if (holder !== null && alive(holder.pid)) return { heldBy: holder.address };
-    await rm(path, { force: true });
+  const text = JSON.stringify(mine);
+  for (;;) {
+    if (await create(path, text)) {
+      await new Promise((resolve) => setTimeout(resolve, settleMs));
+      if ((await read(path)) === text) return { lock: { release: () => removeOwn(path, text) } };
+      continue;
+    }
+    const there = await read(path);
+    if (there === null) continue;
+    const holder = parse(there);
+    const said = holder === null ? 'gone' : await ask(holder);
+    if (holder !== null && said !== 'gone' && (said !== 'silent' || isAlive(holder.pid))) return { heldBy: holder.address, said };
+    await removeOwn(path, there);
   }
-  return { heldBy: '' };
 }
 
+/** Puts the lock in place whole: written aside, then linked. False when there is one already. */
 async function create(path: string, text: string): Promise<boolean> {
+  const aside = temporaryName(path);
   try {
-    const file = await open(path, 'wx', 0o600);
-    await file.writeFile(text);
-    await file.close();
+    await writeFile(aside, text, { flag: 'wx', mode: 0o600 });
+    await link(aside, path);
     return true;
   } catch (error) {
     if (error instanceof Error && 'code' in error && error.code === 'EEXIST') return false;
     throw error;
+  } finally {
+    await rm(aside, { force: true });
   }
 }
 
-async function read(path: string): Promise<z.infer<typeof lockSchema> | null> {
+/** Removes the lock only when it holds this text: one that another start put in its place meanwhile is put back. */
+async function removeOwn(path: string, text: string): Promise<void> {
+  if ((await read(path)) !== text) return;
+  const aside = temporaryName(path);
   try {
-    return lockSchema.parse(JSON.parse(await readFile(path, 'utf8')));
+    await rename(path, aside);
+    if ((await read(aside)) !== text) await link(aside, path);
+  } catch {
+    // Another start was faster.
+  } finally {
+    await rm(aside, { force: true });
+  }
+}
+
+const read = (path: string): Promise<string | null> => readFile(path, 'utf8').catch(() => null);
+
+function parse(text: string): Holder | null {
+  try {
+    const parsed = holderSchema.safeParse(JSON.parse(text));
+    return parsed.success ? parsed.data : null;
   } catch {
     return null;
   }

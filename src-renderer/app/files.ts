@@ -58,12 +58,13 @@ export const openKept = (id: string): Promise<void> =>
     show(text, { path, modified: path === null ? null : (modified ?? neverSeen) }, true, id);
   });
 
+function begin(today: string): void {
+  documentStore.open(newEvent(today, sessionStore.get().settings), { path: null, modified: null }, { unsaved: true });
+  sessionStore.set({ panel: null, problem: null, view: 'guests' });
+}
+
 /** A new, empty event. Its day is the host's: none is invented while the host has not said it. */
 export function startNew(): void {
-  const begin = (today: string): void => {
-    documentStore.open(newEvent(today, sessionStore.get().settings), { path: null, modified: null }, { unsaved: true });
-    sessionStore.set({ panel: null, problem: null, view: 'guests' });
-  };
   const { info } = sessionStore.get();
   if (info === null) void guarded(call('app.info', {}), (came) => { sessionStore.set({ info: came }); begin(came.today); });
   else begin(info.today);

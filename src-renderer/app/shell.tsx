@@ -8,6 +8,7 @@ import { ChangeStrip } from './change-strip';
 import { useOpenDocument } from './document';
 import { openPath } from './files';
 import { keepAside } from './keeping';
+import { hearHanded } from './handed';
 import { useKeys } from './keys';
 import { useNativeMenu } from './native-menu';
 import { Panels } from './panels';
@@ -29,6 +30,7 @@ async function begin(): Promise<void> {
   });
   if (info.ok && info.value.openPath !== null) await openPath(info.value.openPath);
   void call('app.ready', {});
+  if (info.ok && info.value.host === 'local') void hearHanded();
 }
 
 let begun = false;

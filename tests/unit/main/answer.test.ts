@@ -1,4 +1,4 @@
-import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
+import { mkdir, mkdtemp, readFile, readdir, rm, symlink, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { assert, asyncProperty, constantFrom, jsonValue } from 'fast-check';
@@ -152,9 +152,59 @@ describe('calls about paper', () => {
     expect(await readFile(join(folder, 'events', 'Fry list.pdf'), 'latin1')).toBe(onePage);
   });
 
+  it('writes no second sheet over the first when nobody chose a name', async () => {
+    for (const path of ['Fry list.pdf', 'Fry list (2).pdf', 'Fry list (3).pdf']) {
+      expect(await value('print.pdf', { html: '<p>x</p>', name: 'Fry list', path: null })).toMatchObject({ path: join(folder, 'events', path) });
+    }
+  });
+
   it('writes only documents', async () => {
-    expect(await code('print.pdf', { html: '', name: 'a', path: join(folder, 'run.sh') })).toBe('wrong-ending');
-    expect(await code('files.write', { path: join(folder, '.profile'), text: '' })).toBe('wrong-ending');
-    expect(await code('files.write', { path: join(folder, 'list.csv'), text: 'a,b' })).toBe('ok');
+    expect(await code('print.pdf', { html: '', name: 'a', path: join(folder, 'events', 'run.sh') })).toBe('wrong-ending');
+    expect(await code('files.write', { path: join(folder, 'events', '.profile'), text: '' })).toBe('wrong-ending');
+    expect(await code('files.write', { path: join(folder, 'events', 'feast.brimful'), text: '' })).toBe('wrong-ending');
+  });
+
+  it('writes only where the cook chose, or inside the events folder', async () => {
+    const chosen = join(folder, 'elsewhere.csv');
+    await start({ dialogs: { open: () => Promise.resolve(null), save: () => Promise.resolve(chosen) } });
+    await mkdir(join(folder, 'events'));
+    await symlink(folder, join(folder, 'events', 'way-out'));
+    expect(await code('files.write', { path: chosen, text: 'a,b' })).toBe('not-chosen');
+    expect(await code('print.pdf', { html: '', name: 'a', path: join(folder, 'a.pdf') })).toBe('not-chosen');
+    expect(await code('files.write', { path: join(folder, 'events', '..', 'list.csv'), text: 'a,b' })).toBe('not-chosen');
+    expect(await code('files.write', { path: join(folder, 'events', 'way-out', 'list.csv'), text: 'a,b' })).toBe('not-chosen');
+    expect(await code('files.write', { path: join(folder, 'events', 'list.csv'), text: 'a,b' })).toBe('ok');
+    await value('events.chooseSave', { name: 'x', extension: 'csv' });
+    expect(await code('files.write', { path: chosen, text: 'a,b' })).toBe('ok');
+    expect(await readdir(folder)).not.toContain('list.csv');
+  });
+});
+
+describe('what the cook reads', () => {
+  it('names the field of a wrong call in our own words', async () => {
+    const answer = await handle('events.save', { path: 3, text: '', expect: null });
+    expect(answer).toMatchObject({ ok: false, problem: { message: expect.stringContaining('events.save, path') as string, mend: expect.any(String) as string } });
+    expect(JSON.stringify(answer)).not.toMatch(/expected|received|Invalid/i);
+    expect(await handle('events.save', null)).toMatchObject({ ok: false, problem: { message: expect.stringContaining('events.save') as string } });
+  });
+
+  it('is no listing of checks when an answer goes wrong', async () => {
+    await start({ version: 7 as never });
+    const answer = await handle('app.info', {});
+    expect(answer).toMatchObject({ ok: false, problem: { code: 'bad-answer' } });
+    expect(JSON.stringify(answer)).not.toMatch(/expected|invalid_type/i);
+  });
+});
+
+describe('an event file in a newer form', () => {
+  const newer = JSON.stringify({ format: 'brimful-event/99', title: 'Later' });
+  const older = JSON.stringify({ format: 'brimful-event/1', title: 'Now' });
+  it('is not written over in the older form, by no way', async () => {
+    const path = join(folder, 'a.brimful');
+    await writeFile(path, newer);
+    expect(await code('events.save', { path, text: older, expect: null })).toBe('newer-format');
+    expect(await readFile(path, 'utf8')).toBe(newer);
+    expect(await code('events.save', { path, text: newer, expect: null })).toBe('ok');
+    expect(await code('events.save', { path: join(folder, 'b.brimful'), text: older, expect: null })).toBe('ok');
   });
 });

@@ -6,6 +6,8 @@ import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { serveLocally } from '../../../src-main/local/server';
 import type { LocalServer } from '../../../src-main/local/server';
+import { longestText } from '../../../shared/host';
+import { largestBodyBytes } from '../../../src-main/local/body';
 import { pathInside } from '../../../src-main/pages';
 
 let folder: string;
@@ -68,6 +70,24 @@ describe('the start code', () => {
     expect((await ask('/?start=wrong')).status).toBe(403);
   });
 
+  it('comes from a page on the disk by one more page of our own, so that the strict cookie goes along', async () => {
+    const another = await serveLocally({ pages: join(folder, 'pages'), handle: () => Promise.resolve({ ok: true, value: null }) });
+    const response = await fetch(another.startAddress, { redirect: 'manual', headers: { 'sec-fetch-site': 'cross-site' } });
+    expect(response.status).toBe(200);
+    expect(response.headers.get('set-cookie')).toContain('SameSite=Strict');
+    expect(await response.text()).toContain('<meta http-equiv="refresh" content="0;url=/">');
+    await another.stop();
+  });
+
+  it('can be made anew for a second start; the one before is dead then', async () => {
+    const another = await serveLocally({ pages: join(folder, 'pages'), handle: () => Promise.resolve({ ok: true, value: null }) });
+    const fresh = another.newStartAddress();
+    expect((await fetch(another.startAddress, { redirect: 'manual' })).status).toBe(403);
+    expect((await fetch(fresh, { redirect: 'manual' })).status).toBe(303);
+    expect((await fetch(fresh, { redirect: 'manual' })).status).toBe(403);
+    await another.stop();
+  });
+
   it('sends a reload of the start address home when the cookie is there', async () => {
     expect((await ask('/?start=old', { headers: { cookie } })).status).toBe(303);
   });
@@ -107,10 +127,35 @@ describe('who may come in', () => {
     expect(asked.at(-1)).toEqual(['app.info', { a: 1 }]);
   });
 
-  it('refuses what is no JSON and what is larger than 8 MB', async () => {
-    expect((await ask('/rpc/app.info', { method: 'POST', headers: own(), body: '{' })).status).toBe(400);
-    const large = await ask('/rpc/app.info', { method: 'POST', headers: { ...own(), 'content-length': String(9 * 1024 * 1024) } }).catch(() => ({ status: 413 }));
-    expect(large.status).toBe(413);
+  it('tells every refused call as a problem with a sentence of its own', async () => {
+    const refusals = await Promise.all([
+      ask('/rpc/app.info', { method: 'POST', headers: { ...own(), cookie: '' }, body: '{}' }),
+      ask('/rpc/app.info', { method: 'POST', headers: { ...own(), origin: 'null' }, body: '{}' }),
+      ask('/rpc/app.info', { method: 'POST', headers: { ...own(), 'content-type': 'text/plain' }, body: '{}' }),
+      ask('/rpc/app.info', { headers: own() }),
+      ask('/rpc/app.info', { method: 'POST', headers: own(), body: '{' }),
+      ask('/rpc/app.info', { method: 'POST', headers: { ...own(), 'content-length': String(largestBodyBytes + 1) } }),
+    ]);
+    const problems = refusals.map(({ body }) => JSON.parse(body) as { ok: boolean; problem: { code: string; message: string } });
+    expect(refusals.map(({ status }) => status)).toEqual([403, 403, 415, 405, 400, 413]);
+    expect(problems.map(({ ok, problem }) => [ok, problem.code])).toEqual([
+      [false, 'gate.closed'], [false, 'gate.foreign'], [false, 'gate.not-json'], [false, 'gate.not-posted'], [false, 'gate.not-json'], [false, 'gate.too-large'],
+    ]);
+    for (const { problem } of problems) expect(problem.message).toMatch(/^[A-Z].+\.$/);
+  });
+
+  it('takes the longest text of the contract, however much of it JSON has to escape', async () => {
+    const body = JSON.stringify({ text: '"'.repeat(longestText) });
+    const got = await ask('/rpc/app.info', { method: 'POST', headers: own(), body });
+    expect(got.status).toBe(200);
+    const [, input] = asked.pop() ?? [];
+    expect(input).toHaveProperty('text.length', longestText);
+    expect(largestBodyBytes).toBeGreaterThan(6 * longestText);
+  });
+
+  it('answers a body that is too large after hearing it out, so that the window reads the answer', async () => {
+    const got = await ask('/rpc/app.info', { method: 'POST', headers: { ...own(), 'transfer-encoding': 'chunked' }, body: Buffer.alloc(largestBodyBytes + 100_000, 32) });
+    expect(got.status).toBe(413);
   });
 });
 

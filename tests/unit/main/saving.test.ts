@@ -24,9 +24,9 @@ class FakeHost {
   private time = 100;
 
   hold(method: string): () => void {
-    let go = (): void => {};
-    this.held.set(method, new Promise((resolve) => { go = resolve; }));
-    return () => { this.held.delete(method); go(); };
+    const gate = new AbortController();
+    this.held.set(method, new Promise((resolve) => { gate.signal.addEventListener('abort', () => resolve()); }));
+    return () => { this.held.delete(method); gate.abort(); };
   }
 
   put(path: string, text: string): number {
