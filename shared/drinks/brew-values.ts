@@ -18,6 +18,11 @@ export interface BrewValues {
   readonly fillLead: number;
   readonly refillLead: number;
   readonly tripMinutes: number;
+  /** Cups filled in a minute from one vessel. */
+  readonly tapPerMinute: number;
+  /** How far a fill moves ahead of its time for want of hands: the first of the day, and any later one; minutes. */
+  readonly firstAhead: number;
+  readonly laterAhead: number;
   readonly strainedC: number;
   readonly vesselC: number;
   readonly vesselCp: number;
@@ -32,6 +37,7 @@ export function brewValues(event: Event): BrewValues {
     latent: settle(event, 'fry.hfg'), water: settle(event, 'water.cRho'), milk: settle(event, 'milk.cRho'), metal: settle(event, 'pot.cp'), boil: settle(event, 'boil.C'),
     pourMinutes: Math.ceil(value('brew.pourMinutes')), startMinutes: Math.ceil(value('brew.startMinutes')), shortRound: value('brew.shortRound'), coolMinutes: Math.ceil(value('brew.coolMinutes')), waitMinutes: value('brew.waitMinutes'),
     fillLead: Math.max(0, Math.round(value('brew.fillLead'))), refillLead: Math.max(0, Math.round(value('drinks.refillLead'))), tripMinutes: Math.max(1, Math.round(value('drinks.tripMinutes'))),
+    tapPerMinute: Math.max(1, value('drinks.tapPerMinute')), firstAhead: Math.max(0, Math.round(value('brew.firstAhead'))), laterAhead: Math.max(0, Math.round(value('brew.laterAhead'))),
     strainedC: value('brew.strainedC'), vesselC: value('brew.vesselC'), vesselCp: value('brew.vesselCp'), openCooling: value('cool.vesselOpen'), coldC: value('drink.coldC'),
   };
 }

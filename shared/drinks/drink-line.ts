@@ -1,4 +1,5 @@
 import type { Brewing } from '../event';
+import type { Series } from '../measure';
 import type { DishPlan } from '../menu';
 import type { PlacedRound } from './brewing';
 import type { Serving } from './serving';
@@ -37,10 +38,10 @@ export interface DrinkLine {
   unmetLitres: number;
 }
 
-/** A drink at its first filling, due at `firstFill`. Litres are cups × cup size. */
-export function drinkLine(dish: DishPlan, brewing: Brewing, vessels: readonly Vessel[], firstFill: number): DrinkLine {
-  const wanted = dish.demand.values.map((cups) => (cups * brewing.cupMl) / 1000);
-  return { dish, brewing, vessels, last: dish.lastServed ?? 0, fromMinute: dish.demand.fromMinute, wanted, fillings: [], share: null, next: firstFill, unmetLitres: 0 };
+/** A drink at its first filling, due at `firstFill`. Litres are cups × cup size; `last` is the last minute with a cup. */
+export function drinkLine(dish: DishPlan, brewing: Brewing, vessels: readonly Vessel[], cups: Series, firstFill: number): DrinkLine {
+  const wanted = cups.values.map((n) => (n * brewing.cupMl) / 1000);
+  return { dish, brewing, vessels, last: cups.fromMinute + cups.values.findLastIndex((n) => n > 0), fromMinute: cups.fromMinute, wanted, fillings: [], share: null, next: firstFill, unmetLitres: 0 };
 }
 
 /** Litres still wanted in a minute. */

@@ -8,10 +8,6 @@ import { liftLitres } from './rounds';
 import { filledC, serve } from './serving';
 import type { Vessel } from './vessels';
 
-/** How far a fill moves ahead of its time for want of hands: the first of the day, and any later one. Minutes. */
-const firstAhead = 90;
-const laterAhead = 10;
-
 /** Brews, fills and serves the next filling of a drink, or moves on a minute when nothing can be brewed by then. Advances `next`. */
 export function nextFilling(place: BrewPlace, line: DrinkLine): void {
   const due = line.next;
@@ -83,7 +79,7 @@ function freeHands({ calendar, values, hands }: BrewPlace, line: DrinkLine, due:
   const newest = line.fillings.at(-1)?.serving;
   const latest = newest === undefined ? due : newest.until;
   for (let at = due; at <= latest; at += 1) if (free(at)) return at;
-  const earliest = newest === undefined ? due - firstAhead : Math.max(newest.at + 1, due - laterAhead);
+  const earliest = newest === undefined ? due - values.firstAhead : Math.max(newest.at + 1, due - values.laterAhead);
   for (let at = due - 1; at >= earliest; at -= 1) if (free(at)) return at;
   return null;
 }

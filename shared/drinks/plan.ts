@@ -3,7 +3,7 @@ import type { KitchenPlan } from '../kitchen';
 import type { DishPlan, MenuPlan } from '../menu';
 import type { Message } from '../words';
 import type { BrewPlace } from './brew-place';
-import { brewValues } from './brew-values';
+import { brewValues, type BrewValues } from './brew-values';
 import { drinkBurners } from './brewing';
 import { dispenserPlan } from './dispensers';
 import { drinkLine, type DrinkLine } from './drink-line';
@@ -14,6 +14,7 @@ import { numberRounds } from './rounds';
 import { drinkTotal } from './totals';
 import type { DrinksPlan } from './types';
 import { vesselsOf, type Vessel } from './vessels';
+import { wantedCups } from './wanted-cups';
 
 /**
  * Brewing and serving of every drink: fillings forward in time, the drink that is due first next, each brewed as late as pots and burners
@@ -22,7 +23,7 @@ import { vesselsOf, type Vessel } from './vessels';
  */
 export function planDrinks(event: Event, menu: MenuPlan, kitchen: KitchenPlan): DrinksPlan {
   const values = brewValues(event);
-  const lines = linesOf(event, menu.dishes, values.fillLead);
+  const lines = linesOf(event, menu.dishes, values);
   const serving = new Set(lines.flatMap((l) => l.vessels.flatMap((v) => (v.pot === null ? [] : [v.pot]))));
   const free = event.kitchen.pots.filter((p) => !serving.has(p.id));
   const place: BrewPlace = { event, values, burners: drinkBurners(event, kitchen.burners), pots: free.length > 0 ? free : event.kitchen.pots, calendar: new Map(), hands: Math.max(1, event.people.filter((p) => p.roles.includes('tea')).length) };
@@ -39,14 +40,16 @@ export function planDrinks(event: Event, menu: MenuPlan, kitchen: KitchenPlan): 
   };
 }
 
-function linesOf(event: Event, dishes: readonly DishPlan[], lead: number): DrinkLine[] {
+function linesOf(event: Event, dishes: readonly DishPlan[], values: BrewValues): DrinkLine[] {
   const taken = new Set<string>();
   return dishes.flatMap((dish) => {
     const brewing = dish.recipe.brewing;
     if (brewing === undefined || dish.firstServed === null) return [];
     const vessels: Vessel[] = vesselsOf(event, dish.id, taken);
     for (const v of vessels) if (v.pot !== null) taken.add(v.pot);
-    return [drinkLine(dish, brewing, vessels, firstWanted(event, dish, dish.firstServed) - lead)];
+    const cups = wantedCups(event, dish, vessels.length, values.tapPerMinute);
+    const first = cups.fromMinute + cups.values.findIndex((n) => n > 0);
+    return [drinkLine(dish, brewing, vessels, cups, firstWanted(event, dish, first) - values.fillLead)];
   });
 }
 
