@@ -8,6 +8,19 @@ export function familySizes(adults: number, children: number): number[] {
   return Array.from({ length: families }, (_, k) => Math.min(2, Math.max(0, adults - 2 * k)) + Math.min(2, Math.max(0, children - 2 * k)));
 }
 
+/**
+ * Sum over the families of a wave of the square of what a family takes together: times q (1 - q) the variance of what the wave takes when each
+ * family comes with chance q. The largest takers are paired first, so that one guest more never lowers what any family takes.
+ * @param takes what each adult, and each child, takes.
+ */
+export function familySquares(adults: readonly number[], children: readonly number[]): number {
+  const [a, c] = [adults, children].map((takes) => takes.toSorted((x, y) => y - x));
+  return familySizes(adults.length, children.length).reduce((sum, _, k) => {
+    const taken = (a?.[2 * k] ?? 0) + (a?.[2 * k + 1] ?? 0) + (c?.[2 * k] ?? 0) + (c?.[2 * k + 1] ?? 0);
+    return sum + taken * taken;
+  }, 0);
+}
+
 /** A distribution over whole numbers under construction: `chance[k]` of k, for k up to `top`. */
 export interface Crowd {
   readonly chance: Float64Array;

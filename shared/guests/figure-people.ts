@@ -1,6 +1,7 @@
 import { adultBands, childBands, type BandId, type Counts, type Event } from '../event';
-import { computed, divide, entered, figure, just, least, most, plus, squareRoot, sumOf, countOf, times, worked, workingOf, type Figure, type Term, type Working } from '../figure';
+import { computed, entered, figure, just, least, most, plus, squareRoot, sumOf, countOf, times, worked, workingOf, type Figure, type Term, type Working } from '../figure';
 import { waveCountFigure } from './figure-counts';
+import { guessFigure } from './figure-range';
 import type { Reserve, ReserveMethod } from './planned';
 import type { Turnout } from './turnout';
 
@@ -39,29 +40,6 @@ export function expectedFigure(event: Event, index: number, turnout: Turnout, co
     return { rule: 'guests.expectedShare', terms: [invited, share], sum: times('invited', 'share') };
   });
 }
-
-/** Mean of the cook's range for a wave, grown with a headcount set as a whole. Unit: people. */
-function guessFigure(event: Event, index: number, { scale, guess }: Turnout, counts: Counts): Figure {
-  const wave = event.guests.waves[index];
-  const { low, likely, high } = guess ?? { low: 0, likely: 0, high: 0 };
-  return figure((scale * (low + 4 * likely + high)) / 6, 'people', () => {
-    const typed = wave?.turnout.kind === 'range' ? wave.turnout : { low, likely, high };
-    // The range may have been typed in any order; each value is shown with the field it came from.
-    const fields = (['low', 'likely', 'high'] as const).toSorted((a, b) => typed[a] - typed[b]);
-    const terms = [low, likely, high].map((value, i) => {
-      const key = (['low', 'likely', 'high'] as const)[i] ?? 'low';
-      return entered(key, label(key), value, 'people', `guests.waves[${index}].turnout.${fields[i] ?? key}`);
-    });
-    const mean = divide(plus('low', times(4, 'likely'), 'high'), 6);
-    if (scale === 1 || wave === undefined) return { rule: 'guests.rangeMean', terms, sum: mean };
-    return {
-      rule: 'guests.rangeMean', sum: times(mean, divide('now', 'before')),
-      terms: [...terms, worked('now', label('invited'), waveCountFigure(event, index, counts)), worked('before', label('before'), waveCountFigure(asEntered(event), index, wave.counts))],
-    };
-  });
-}
-
-const asEntered = (event: Event): Event => ({ ...event, guests: { ...event.guests, headcount: { adults: null, children: null } } });
 
 /** People expected, all waves. Unit: people. */
 export function expectedTotalFigure(event: Event, byWave: readonly Figure[]): Figure {

@@ -34,13 +34,14 @@ export function planGuests(event: Event): GuestsPlan {
   });
   const reserve = reserveOf(parts, event.preferences.cover);
   const planned = plannedOf(parts.map((p) => p.turnout), reserve);
-  const waves: WavePlan[] = parts.map(({ wave, counts, turnout }, i) => {
+  const waves: WavePlan[] = parts.map(({ wave, counts, turnout, expected: coming }, i) => {
     const people = turnout.invited;
     return {
       id: wave.id, name: wave.name, from: minutes(wave.from), to: minutes(wave.to), counts,
       adults: peopleIn(counts, adultBands), children: peopleIn(counts, childBands),
       expected: scaled(counts, turnout.share),
       planned: scaled(counts, people > 0 ? (planned[i] ?? 0) / people : 0),
+      coming, turnout,
       stay: { shortest: wave.stay.shortest, usual: wave.stay.usual, longest: wave.stay.longest, mean: meanStay(wave.stay) },
     };
   });

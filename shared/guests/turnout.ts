@@ -23,6 +23,13 @@ export interface Turnout {
 /** Mean of a PERT distribution (low + 4 × likely + high) / 6 (three-point estimate, shape 4; check `turnout.threePoint`). */
 export const pertMean = (r: ThreePoint): number => (r.low + 4 * r.likely + r.high) / 6;
 
+/** Standard deviation of a PERT distribution: range × sqrt(a b / 252) with a = 1 + 4 (likely - low) / range, b likewise (check `turnout.threePoint`). */
+export function pertSd({ low, likely, high }: ThreePoint): number {
+  const range = high - low;
+  if (range <= 0) return 0;
+  return range * Math.sqrt(((1 + (4 * (likely - low)) / range) * (1 + (4 * (high - likely)) / range)) / 252);
+}
+
 /**
  * Turnout of a wave. A range is a guess for the wave as entered: when the headcount was set as a whole it grows with the wave,
  * and a number above the invited counts as everybody.

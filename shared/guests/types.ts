@@ -1,6 +1,7 @@
 import type { BandId, Counts } from '../event';
 import type { Figure } from '../figure';
 import type { Minutes, Series } from '../measure';
+import type { Turnout } from './turnout';
 
 /** One wave after headcount override and turnout. */
 export interface WavePlan {
@@ -16,6 +17,9 @@ export interface WavePlan {
   readonly expected: Readonly<Record<BandId, number>>;
   /** People by band the amounts are planned for, at the event's share of days to cover; fractions allowed. */
   readonly planned: Readonly<Record<BandId, number>>;
+  /** People of the wave expected, with the working. */
+  readonly coming: Figure;
+  readonly turnout: Turnout;
   readonly stay: { readonly shortest: number; readonly usual: number; readonly longest: number; readonly mean: number };
 }
 

@@ -9,3 +9,4 @@ export * from './kitchen';
 export * from './parse';
 export * from './money';
 export * from './extremes';
+export * from './proportion';

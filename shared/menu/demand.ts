@@ -47,15 +47,3 @@ export function servedSpan(demand: Series): { readonly first: number | null; rea
   const last = demand.values.findLastIndex((v) => v > 0);
   return first < 0 ? { first: null, last: null } : { first: demand.fromMinute + first, last: demand.fromMinute + last };
 }
-
-/** Splits a whole total over real parts by largest remainder; ties go to the earlier part. The parts add up to the total. */
-export function splitWhole(total: number, parts: readonly number[]): number[] {
-  const sum = parts.reduce((a, b) => a + b, 0);
-  if (sum <= 0) return parts.map(() => 0);
-  const exact = parts.map((p) => (p * total) / sum);
-  const whole = exact.map((x) => Math.floor(x + 1e-9));
-  const left = total - whole.reduce((a, b) => a + b, 0);
-  const order = exact.map((x, i) => ({ i, rest: x - (whole[i] ?? 0) })).toSorted((a, b) => b.rest - a.rest || a.i - b.i);
-  for (const { i } of order.slice(0, Math.max(0, left))) whole[i] = (whole[i] ?? 0) + 1;
-  return whole;
-}

@@ -2,9 +2,9 @@ import { Big } from 'big.js';
 import { bandIds, type BandId } from '../event';
 import { figure, times, worked, type Figure } from '../figure';
 import type { GuestsPlan } from '../guests';
-import type { Amount, Series } from '../measure';
+import { inProportion, type Amount, type Series } from '../measure';
 import type { Course, Table } from './courses';
-import { atOneMinute, servedSpan, splitWhole, wholeDemand } from './demand';
+import { atOneMinute, servedSpan, wholeDemand } from './demand';
 import { contentsOf } from './diets';
 import { bandValues, perAdult, perBand } from './per-adult';
 import { portionsOf, type EventPortions, type WaveFigures } from './portions';
@@ -25,7 +25,7 @@ export interface Sizing {
 function demandOf(sizing: Sizing, course: Course, portions: EventPortions): Series {
   const { served } = course.dish;
   if (served.kind === 'fixed') return atOneMinute(served.at, portions.total.value);
-  const streams = portions.waves.flatMap((w, i) => (w.figure.value > 0 ? [{ portions: w.figure.value, shape: sizing.shapeOf(course, i) }] : []));
+  const streams = portions.waves.flatMap((w, i) => (w.figure.value > 0 ? [{ portions: w.figure.value + w.reserve, shape: sizing.shapeOf(course, i) }] : []));
   return wholeDemand(sizing.grid, streams, portions.total.value);
 }
 
@@ -79,7 +79,7 @@ export function planDish(sizing: Sizing, course: Course): DishPlan {
   const demand = demandOf(sizing, course, portions);
   const total = totalOf(course, portions.total.value);
   const factor = total.amount.div(new Big(recipe.yield.amount.amount).eq(0) ? 1 : recipe.yield.amount.amount);
-  const shares = splitWhole(portions.total.value, portions.waves.map((w) => w.figure.value));
+  const shares = inProportion(portions.total.value, portions.waves.map((w) => w.figure.value + w.reserve));
   const { allergens, diets } = contentsOf(recipe);
   const span = servedSpan(demand);
   return {

@@ -1,6 +1,6 @@
-import { bandIds, type BandId, type Event } from '../event';
-import { entered, figure, plus, times, worked, type Figure, type Part, type Term } from '../figure';
-import type { WavePlan } from '../guests';
+import { adultBands, bandIds, childBands, type BandId, type Event } from '../event';
+import { divide, figure, plus, times, worked, type Figure, type Part, type Term } from '../figure';
+import { bandCountTerm, familySquares, waveCountFigure, type WavePlan } from '../guests';
 import { bandFactor } from '../reference';
 import { inForce, type Known } from './in-force';
 
@@ -15,36 +15,39 @@ export const foodOfBand = (event: Event): BandValue => (band) => {
   return { known: inForce(event, `band.${band}.food`, row.food, '', row.source) };
 };
 
-/** People of a band the amounts are planned for: the count, moved by turnout to the share of days to be covered. */
-function plannedTerm(event: Event, wave: WavePlan, band: BandId): Term {
-  const [count, planned] = [wave.counts[band], wave.planned[band]];
-  const index = event.guests.waves.findIndex((w) => w.id === wave.id);
-  const label = { word: 'menu.term.people', params: { band, wave: wave.name } };
-  const path = `guests.waves[${index}].counts.${band}`;
-  if (planned === count || count === 0) return entered(`n-${band}`, label, planned, 'people', path);
-  return worked(`n-${band}`, label, figure(planned, 'people', () => ({
-    rule: 'menu.plannedPeople',
-    terms: [
-      entered('count', { word: 'menu.term.invited', params: { band } }, count, 'people', path),
-      entered('cover', { word: 'menu.term.cover' }, planned / count, '', `guests.waves[${index}].turnout`),
-    ],
-    sum: times('count', 'cover'),
-  })));
-}
+/** Place of a wave in the event. */
+export const waveIndex = (event: Event, wave: WavePlan): number => event.guests.waves.findIndex((w) => w.id === wave.id);
 
 function bandTerm(band: BandId, value: ReturnType<BandValue>): Term {
   const label = { word: 'menu.term.bandCounts', params: { band } };
   return 'figure' in value ? worked(`f-${band}`, label, value.figure) : { key: `f-${band}`, label, value: value.known.value, unit: '', origin: value.known.origin };
 }
 
-/** People of a wave counted as adults: people of each band times what one of them counts, added up. */
+/** Part of a wave's invited who are expected. Range 0-1. */
+function comingPart(event: Event, wave: WavePlan): Figure {
+  return figure(wave.turnout.share, '', () => ({
+    rule: 'menu.comingPart',
+    terms: [worked('coming', { word: 'menu.term.coming' }, wave.coming), worked('invited', { word: 'guests.term.invited' }, waveCountFigure(event, waveIndex(event, wave), wave.counts))],
+    sum: divide('coming', 'invited'),
+  }));
+}
+
+/** People of a wave expected, counted as adults: people of each band times what one of them counts, added up, times the part that comes. */
 export function countedAsAdults(event: Event, wave: WavePlan, of: BandValue): Figure {
-  const value = bandIds.reduce((sum, band) => sum + wave.planned[band] * valueOf(of(band)), 0);
-  return figure(value, 'people', () => {
-    const there = bandIds.filter((band) => wave.planned[band] > 0);
+  const invited = bandIds.reduce((sum, band) => sum + wave.counts[band] * valueOf(of(band)), 0);
+  return figure(invited * wave.turnout.share, 'people', () => {
+    const there = bandIds.filter((band) => wave.counts[band] > 0);
     // With nobody there the adults stand for all, so that the working still shows what is multiplied.
     const shown: readonly BandId[] = there.length > 0 ? there : ['adult'];
     const parts: Part[] = shown.map((band) => times(`n-${band}`, `f-${band}`));
-    return { rule: 'menu.asAdults', terms: shown.flatMap((band) => [plannedTerm(event, wave, band), bandTerm(band, of(band))]), sum: plus(...parts) };
+    const terms = shown.flatMap((band) => [bandCountTerm(event, waveIndex(event, wave), band, `n-${band}`, wave.counts[band]), bandTerm(band, of(band))]);
+    if (wave.turnout.invited === 0 || wave.turnout.share === 1) return { rule: 'menu.asAdults', terms, sum: plus(...parts) };
+    return { rule: 'menu.asAdults', terms: [...terms, worked('part', { word: 'menu.term.comingPart' }, comingPart(event, wave))], sum: times(plus(...parts), 'part') };
   });
+}
+
+/** Sum over the families of a wave of the square of what a family counts, an adult's being 1 (see `familySquares`). */
+export function squaresOfFamilies(wave: WavePlan, of: BandValue): number {
+  const counts = (bands: readonly BandId[]): number[] => bands.flatMap((band) => Array.from({ length: wave.counts[band] }, () => valueOf(of(band))));
+  return familySquares(counts(adultBands), counts(childBands));
 }

@@ -3,4 +3,3 @@ export * from './types';
 export { planMenu } from './plan-menu';
 export { scaleLine, scaleRecipe } from './scale';
 export { contentsOf, type Contents } from './diets';
-export { splitWhole } from './demand';

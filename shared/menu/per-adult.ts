@@ -1,12 +1,12 @@
 import type { BandId } from '../event';
 import { divide, entered, figure, just, most, plus, times, worked, type Figure, type Term } from '../figure';
-import type { GuestsPlan } from '../guests';
+import { meanStayFigure, waveCountFigure, type GuestsPlan } from '../guests';
 import { appetiteCurve, rolePortion, sharedAppetite } from '../reference';
 import type { Table } from './courses';
 import { drinkShare } from './drink-share';
 import { foodOfBand, type BandValue } from './heads';
 import { inForce, knownTerm, type Known } from './in-force';
-import { cupsForStay, meanStay } from './stay';
+import { cupsForStay } from './stay';
 import type { Course } from './courses';
 
 /** Similar dishes of the menu, this one included: those of one appetite group that guests take from. */
@@ -40,7 +40,8 @@ function foodPerAdult(table: Table, course: Course): Figure {
 
 /** Stay of all waves together, weighted with their people. */
 function usualStay(table: Table, guests: GuestsPlan): Figure {
-  const waves = guests.waves.map((w) => ({ people: w.adults + w.children, stay: meanStay(table.event, w), name: w.name }));
+  const { event } = table;
+  const waves = guests.waves.map((w, i) => ({ count: waveCountFigure(event, i, w.counts), people: w.adults + w.children, stay: meanStayFigure(w.stay, `guests.waves[${i}]`), name: w.name }));
   const people = waves.reduce((sum, w) => sum + w.people, 0);
   const value = people === 0 ? 60 : waves.reduce((sum, w) => sum + w.people * w.stay.value, 0) / people;
   return figure(value, 'min', () => people === 0
@@ -48,7 +49,7 @@ function usualStay(table: Table, guests: GuestsPlan): Figure {
     : {
       rule: 'menu.usualStay',
       terms: waves.flatMap((w, i) => [
-        entered(`n${i}`, { word: 'menu.term.waveGuests', params: { wave: w.name } }, w.people, 'people', `guests.waves[${i}].counts`),
+        worked(`n${i}`, { word: 'menu.term.waveGuests', params: { wave: w.name } }, w.count),
         worked(`s${i}`, { word: 'menu.term.waveStay', params: { wave: w.name } }, w.stay),
       ]),
       sum: divide(plus(...waves.map((_, i) => times(`n${i}`, `s${i}`))), plus(...waves.map((_, i) => `n${i}`))),

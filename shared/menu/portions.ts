@@ -1,17 +1,19 @@
 import type { Event } from '../event';
 import { entered, figure, plus, roundUp, times, worked, type Figure, type Term } from '../figure';
-import type { WavePlan } from '../guests';
+import { meanStayFigure, type WavePlan } from '../guests';
 import type { Course, Table } from './courses';
 import { wholePortions } from './demand';
-import { countedAsAdults, type BandValue } from './heads';
-import { shareThereBetween } from './overlap';
+import { countedAsAdults, squaresOfFamilies, waveIndex, type BandValue } from './heads';
+import { thereFigure } from './overlap';
 import { unitOf } from './per-adult';
-import { cupsForStay, foodForStay, meanStay } from './stay';
+import { reserveOf, type WaveDemand } from './reserve';
+import { cupsForStay, foodForStay } from './stay';
 
-/** Portions of a dish wanted by one wave, a real number with its working. */
+/** Portions of a dish expected of one wave, a real number with its working, and its part of the reserve. */
 export interface WavePortions {
   readonly wave: WavePlan;
   readonly figure: Figure;
+  readonly reserve: number;
 }
 
 /** Figures of a wave that all dishes share, made once. */
@@ -24,37 +26,23 @@ export interface WaveFigures {
 
 /** Stay, food and cups of each wave. */
 export const waveFigures = (event: Event, waves: readonly WavePlan[]): WaveFigures[] => waves.map((wave) => {
-  const stay = meanStay(event, wave);
+  const stay = meanStayFigure(wave.stay, `guests.waves[${waveIndex(event, wave)}]`);
   return { wave, food: foodForStay(event, stay, false), meal: foodForStay(event, stay, true), cups: cupsForStay(event, stay) };
 });
 
-function thereFigure(wave: WavePlan, course: Course, value: number): Figure {
-  const { served } = course.dish;
-  const [from, to] = served.kind === 'between' ? [served.from, served.to] : [0, 0];
-  return figure(value, '', () => ({
-    rule: 'menu.thereBetween',
-    terms: [
-      entered('there', { word: 'menu.term.there', params: { from, to, wave: wave.name } }, value, '', `menu.dishes[${course.index}].served`),
-    ],
-    sum: plus('there'),
-  }));
-}
-
 /** Portions of one wave: people counted as adults × portions of an adult × what the stay makes of it × the share that is there for a set meal. */
-function portionsOfWave(table: Table, course: Course, bands: BandValue, adult: Figure, of: WaveFigures): WavePortions {
+function portionsOfWave(table: Table, course: Course, bands: BandValue, adult: Figure, of: WaveFigures): WaveDemand {
   const { served } = course.dish;
   const heads = countedAsAdults(table.event, of.wave, bands);
-  const there = served.kind === 'between' ? shareThereBetween(of.wave, served.from, served.to) : 1;
-  const each = course.servedAs === 'cup' ? of.cups : adult;
-  const stay = served.kind === 'between' ? of.meal : of.food;
-  const factor = course.servedAs === 'cup' ? 1 : stay.value;
+  const cups = course.servedAs === 'cup';
+  const each = [worked('each', { word: cups ? 'menu.term.cups' : 'menu.term.perAdult' }, cups ? of.cups : adult)];
+  if (!cups) each.push(worked('stay', { word: 'menu.term.stayFactor' }, served.kind === 'between' ? of.meal : of.food));
+  if (served.kind === 'between') each.push(worked('there', { word: 'menu.term.thereShare' }, thereFigure(of.wave, waveIndex(table.event, of.wave), course.index, served.from, served.to)));
+  const asAdult = figure(each.reduce((product, t) => product * Number(t.value), 1), unitOf(course), () => ({ rule: 'menu.asAdultTakes', terms: each, sum: times(...each.map((t) => t.key)) }));
   return {
-    wave: of.wave,
-    figure: figure(heads.value * each.value * factor * there, unitOf(course), () => {
-      const terms: Term[] = [worked('heads', { word: 'menu.term.asAdults', params: { wave: of.wave.name } }, heads)];
-      terms.push(worked('each', { word: course.servedAs === 'cup' ? 'menu.term.cups' : 'menu.term.perAdult' }, each));
-      if (course.servedAs !== 'cup') terms.push(worked('stay', { word: 'menu.term.stayFactor' }, stay));
-      if (served.kind === 'between') terms.push(worked('there', { word: 'menu.term.thereShare' }, thereFigure(of.wave, course, there)));
+    wave: of.wave, asAdult, squares: () => squaresOfFamilies(of.wave, bands),
+    figure: figure(heads.value * asAdult.value, unitOf(course), () => {
+      const terms: Term[] = [worked('heads', { word: 'menu.term.asAdults', params: { wave: of.wave.name } }, heads), ...each];
       return { rule: 'menu.wavePortions', terms, sum: times(...terms.map((t) => t.key)) };
     }),
   };
@@ -63,11 +51,11 @@ function portionsOfWave(table: Table, course: Course, bands: BandValue, adult: F
 /** Portions of a dish for the whole event, and wave by wave. */
 export interface EventPortions {
   readonly waves: readonly WavePortions[];
-  /** Whole portions. */
+  /** Whole portions, with the reserve for the share of days to be covered. */
   readonly total: Figure;
 }
 
-/** Sizes one dish: the portions of all waves added up and rounded up once. */
+/** Sizes one dish: the portions expected of all waves and one reserve for all of them, rounded up once. */
 export function portionsOf(table: Table, course: Course, bands: BandValue, adult: Figure, figures: readonly WaveFigures[]): EventPortions {
   const { served } = course.dish;
   if (served.kind === 'fixed') {
@@ -76,12 +64,14 @@ export function portionsOf(table: Table, course: Course, bands: BandValue, adult
     return { waves: [], total: figure(wholePortions(portions), unitOf(course), () => ({ rule: 'menu.fixed', terms: [term], sum: roundUp('portions') })) };
   }
   const waves = figures.map((of) => portionsOfWave(table, course, bands, adult, of));
-  const real = waves.reduce((sum, w) => sum + w.figure.value, 0);
+  const reserve = reserveOf(table.event, unitOf(course), waves);
+  const real = waves.reduce((sum, w) => sum + w.figure.value, 0) + (reserve?.figure.value ?? 0);
   const total = figure(wholePortions(real), unitOf(course), () => {
     const terms = waves.map((w, i) => worked(`w${i}`, { word: 'menu.term.wave', params: { wave: w.wave.name } }, w.figure));
+    if (reserve !== null) terms.push(worked('reserve', { word: 'menu.term.reserve' }, reserve.figure));
     return terms.length === 0
       ? { rule: 'menu.portions', terms: [worked('each', { word: 'menu.term.perAdult' }, adult)], sum: times('each', 0) }
       : { rule: 'menu.portions', terms, sum: roundUp(plus(...terms.map((t) => t.key))) };
   });
-  return { waves, total };
+  return { waves: waves.map((w, i) => ({ wave: w.wave, figure: w.figure, reserve: reserve?.byWave[i] ?? 0 })), total };
 }

@@ -1,26 +1,6 @@
 import type { Event } from '../event';
-import { divide, entered, figure, least, most, plus, minus, times, worked, type Figure } from '../figure';
-import type { WavePlan } from '../guests';
+import { divide, figure, least, most, plus, minus, times, worked, type Figure } from '../figure';
 import { settle, settledTerm } from '../household';
-
-const waveIndex = (event: Event, wave: WavePlan): number => event.guests.waves.findIndex((w) => w.id === wave.id);
-
-/** Mean stay of a wave in minutes: the mean of a triangular distribution, (shortest + usual + longest) / 3. */
-export function meanStay(event: Event, wave: WavePlan): Figure {
-  const { shortest, usual, longest } = wave.stay;
-  return figure((shortest + usual + longest) / 3, 'min', () => {
-    const path = `guests.waves[${waveIndex(event, wave)}].stay`;
-    return {
-      rule: 'menu.meanStay',
-      terms: [
-        entered('shortest', { word: 'menu.term.shortest' }, shortest, 'min', `${path}.shortest`),
-        entered('usual', { word: 'menu.term.usual' }, usual, 'min', `${path}.usual`),
-        entered('longest', { word: 'menu.term.longest' }, longest, 'min', `${path}.longest`),
-      ],
-      sum: divide(plus('shortest', 'usual', 'longest'), 3),
-    };
-  });
-}
 
 /**
  * Portions of food for a stay: `food.stay60` of a portion at one hour (in proportion below), 1 at 90 minutes, `food.perHour` more for each

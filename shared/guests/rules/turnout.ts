@@ -1,6 +1,6 @@
 import { betaBinomial, binomial, poisson } from '../chance/counts';
 import { betaQuantile, countQuantile } from '../chance/quantile';
-import { pertMean } from '../turnout';
+import { pertMean, pertSd } from '../turnout';
 import { listIn, numberIn, tableIn, type RuleInputs, type RuleOutputs } from './types';
 
 /** n invited who each come with chance p, and the same mean with an open door. */
@@ -51,7 +51,7 @@ export function turnoutThreePoint(inputs: RuleInputs): RuleOutputs {
   const levels = listIn(inputs, 'levels');
   return {
     pertShape: [alpha, beta], pertMean: pertMean({ low, likely, high }),
-    pertSd: range * Math.sqrt((alpha * beta) / ((alpha + beta) ** 2 * (alpha + beta + 1))),
+    pertSd: pertSd({ low, likely, high }),
     pert: levels.map((level) => low + range * betaQuantile(alpha, beta, level)),
     triMean: (low + likely + high) / 3,
     triSd: Math.sqrt((low ** 2 + likely ** 2 + high ** 2 - low * likely - low * high - likely * high) / 18),

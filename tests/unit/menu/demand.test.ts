@@ -1,7 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { seriesAt } from '../../../shared/measure';
-import { splitWhole } from '../../../shared/menu';
 import { adults, dish, drinkOf, menuEvent, menuOf, piecesOf, recipeOf, sum } from './make-menu';
 
 const wave = fc.record({
@@ -85,17 +84,4 @@ describe('demand by minute', () => {
     expect(until(750)).toBeCloseTo(0.125, 3);
     expect(until(840)).toBe(1);
   });
-});
-
-describe('splitting a whole', () => {
-  it('adds up and stays within one of the exact share', () => {
-    fc.assert(fc.property(fc.integer({ min: 0, max: 5000 }), fc.array(fc.double({ min: 0, max: 100, noNaN: true }), { minLength: 1, maxLength: 12 }), (total, parts) => {
-      const split = splitWhole(total, parts);
-      const all = sum(parts);
-      expect(sum(split)).toBe(all <= 0 ? 0 : total);
-      split.forEach((s, i) => expect(all <= 0 ? 0 : Math.abs(s - ((parts[i] ?? 0) * total) / all)).toBeLessThanOrEqual(1 + 1e-6));
-    }));
-  });
-
-  it('gives a tie to the earlier part', () => expect(splitWhole(1, [1, 1])).toEqual([1, 0]));
 });

@@ -17,6 +17,7 @@ const dishes = [
 const waves = [
   adults(0, { counts: { adult: 31, age4to6: 7, age10to12: 5, olderAdult: 4 }, stay: { shortest: 45, usual: 70, longest: 200 } }),
   adults(60, { from: 800, to: 860, turnout: { kind: 'share', share: 0.5 } }),
+  adults(30, { from: 860, to: 870, turnout: { kind: 'range', low: 22, likely: 25, high: 40 } }),
 ];
 const figuresOf = (house: Readonly<Record<string, unknown>> = {}) => menuOf(menuEvent(recipes, waves, house, dishes)).dishes.flatMap((d) => [d.perAdult, d.portions, d.totalFigure]);
 
