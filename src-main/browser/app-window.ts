@@ -3,6 +3,7 @@ import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { quietFlags, rootFlags, userId } from './flags';
+import { isBoxed, writeStartPage } from './start-page';
 
 /** A browser showing one address in a window of its own. */
 export interface AppWindow {
@@ -23,8 +24,9 @@ export const windowArguments = (address: string, profile: string, uid: number | 
 /** Opens the window. */
 export async function openAppWindow(browser: string, address: string): Promise<AppWindow> {
   const profile = await mkdtemp(join(tmpdir(), 'brimful-window-'));
+  const start = (await isBoxed(browser)) ? address : await writeStartPage(profile, address);
   // Its own process group, so that ending it ends the browser's children too.
-  const child = spawn(browser, windowArguments(address, profile, userId()), { stdio: 'ignore', detached: process.platform !== 'win32' });
+  const child = spawn(browser, windowArguments(start, profile, userId()), { stdio: 'ignore', detached: process.platform !== 'win32' });
   const ended = new Promise<void>((resolve) => {
     child.once('exit', () => resolve());
     child.once('error', () => resolve());

@@ -7,8 +7,8 @@ const windowsPlaces = ['Google\\Chrome\\Application\\chrome.exe', 'Microsoft\\Ed
 
 /** Where a browser that can show the window and print may lie, best first. What the person named comes before anything found. */
 export function browserCandidates(env: Surroundings, platform: string, home: string): string[] {
-  const named = [env['BRIMFUL_BROWSER'], env['PLAYWRIGHT_CHROMIUM_PATH']].filter((path) => path !== undefined && path !== '');
-  return [...named as string[], ...installed(env, platform, home)];
+  const named = env['BRIMFUL_BROWSER'];
+  return [...(named === undefined || named === '' ? [] : [named]), ...installed(env, platform, home)];
 }
 
 function installed(env: Surroundings, platform: string, home: string): string[] {

@@ -1,8 +1,9 @@
-import { chmod, mkdtemp, rm, writeFile } from 'node:fs/promises';
+import { chmod, mkdtemp, readFile, rm, stat, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { browserCandidates, findBrowser, hasDisplay, isProgram, rootFlags, windowArguments } from '../../../src-main/browser';
+import { fileURLToPath } from 'node:url';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { browserCandidates, findBrowser, hasDisplay, isBoxed, isProgram, openAppWindow, rootFlags, windowArguments } from '../../../src-main/browser';
 import { dataFolder, eventsFolder, projectFolder } from '../../../src-main/place';
 
 let folder: string;
@@ -17,6 +18,14 @@ describe('finding a browser', () => {
     await writeFile(mine, '#!/bin/sh\n');
     await chmod(mine, 0o755);
     expect(findBrowser({ BRIMFUL_BROWSER: mine, PATH: '' }, 'linux', folder)).toBe(mine);
+  });
+
+  it('follows no variable of another program', async () => {
+    const theirs = join(folder, 'theirs');
+    await writeFile(theirs, '#!/bin/sh\n');
+    await chmod(theirs, 0o755);
+    const env = Object.fromEntries(Object.keys(process.env).concat('PLAYWRIGHT_CHROMIUM_PATH', 'CHROME_PATH', 'CHROME_BIN').map((name) => [name, theirs]));
+    expect(browserCandidates({ ...env, BRIMFUL_BROWSER: '', PATH: '' }, 'linux', folder)).not.toContain(theirs);
   });
 
   it('passes over files that are no programs', async () => {
@@ -51,6 +60,29 @@ describe('the window', () => {
     expect(args).not.toContain('--no-sandbox');
     expect(windowArguments('http://127.0.0.1:1', '/tmp/p', 0)).toEqual(expect.arrayContaining(['--no-sandbox', '--test-type']));
     expect(rootFlags(undefined)).toEqual([]);
+  });
+
+  it('is started without the code in its arguments, by a page only its owner can read', async () => {
+    const browser = join(folder, 'browser');
+    await writeFile(browser, '#!/bin/sh\nfor a in "$@"; do echo "$a" >> "$(dirname "$0")/args"; done\nsleep 30 & wait\n');
+    await chmod(browser, 0o755);
+    const window = await openAppWindow(browser, 'http://127.0.0.1:1/?start=the-code');
+    await vi.waitFor(async () => expect(await readFile(join(folder, 'args'), 'utf8')).toContain('--window-size'));
+    const args = await readFile(join(folder, 'args'), 'utf8');
+    expect(args).not.toContain('the-code');
+    const page = fileURLToPath(/--app=(file:.*)/.exec(args)?.[1] ?? '');
+    expect((await stat(page)).mode & 0o777).toBe(0o600);
+    expect(await readFile(page, 'utf8')).toContain('content="0;url=http://127.0.0.1:1/?start=the-code"');
+    await window.close();
+    await expect(stat(page)).rejects.toThrow('ENOENT');
+  });
+
+  it('of a browser shut into a box of its own gets the address, for it sees no page of ours', async () => {
+    const wrapper = join(folder, 'chromium-browser');
+    await writeFile(wrapper, '#!/bin/sh\nexec /snap/bin/chromium "$@"\n');
+    const plain = join(folder, 'chromium');
+    await writeFile(plain, '#!/bin/sh\nexec /usr/lib/chromium/chromium "$@"\n');
+    expect(await Promise.all([wrapper, '/snap/bin/chromium', plain, join(folder, 'gone')].map(isBoxed))).toEqual([true, true, false, false]);
   });
 
   it('needs a display on Linux only', () => {

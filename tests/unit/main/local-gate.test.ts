@@ -19,7 +19,7 @@ interface Got { status: number; headers: IncomingHttpHeaders; body: string }
 /** A request as raw as Node allows: the path is sent as written. */
 function ask(path: string, options: { method?: string; headers?: Record<string, string>; body?: string | Buffer } = {}): Promise<Got> {
   return new Promise((settle, reject) => {
-    const sent = request({ host: '127.0.0.1', port: server.port, path, method: options.method ?? 'GET', headers: options.headers ?? {} }, (response) => {
+    const sent = request({ host: '127.0.0.1', port: server.port, path, method: options.method ?? 'GET', headers: options.headers ?? {}, agent: false }, (response) => {
       let body = '';
       response.on('data', (piece: Buffer) => (body += piece.toString()));
       response.on('end', () => settle({ status: response.statusCode ?? 0, headers: response.headers, body }));
