@@ -88,7 +88,7 @@ function heatFigure({ event, values }: BrewPlace, water: Figure, others: number,
   return figure(value, 'min', () => ({
     rule: 'water.heatTime',
     terms: [worked('water', { word: 'drinks.term.water' }, water), settledTerm('c', c), recipeTerm(dish, 'others', 'drinks.term.otherLiquids', others, 'L'), settledTerm('c2', second),
-      { key: 'pot', label: { word: 'drinks.term.potKg' }, value: pot.massKg, unit: 'kg', origin: { kind: 'entered', path: `kitchen.pots.${pot.id}.massKg` } }, settledTerm('metal', metal), settledTerm('boil', boil),
+      { key: 'pot', label: { word: 'drinks.term.potKg' }, value: pot.massKg, unit: 'kg', origin: { kind: 'entered', path: `kitchen.pots.${pot.id}.massKg` } }, settledTerm('metal', metal), worked('boil', { word: 'kitchen.term.boilingPoint' }, boil),
       { key: 'tap', label: { word: 'drinks.term.tap' }, value: event.kitchen.waterC, unit: 'degC', origin: { kind: 'entered', path: 'kitchen.waterC' } }, worked('power', { word: 'drinks.term.useful' }, burner.usefulW)],
     sum: divide(divide(times(plus(times('water', 'c'), times('others', 'c2'), times('pot', 'metal')), minus('boil', 'tap')), divide('power', 1000)), 60),
   }));

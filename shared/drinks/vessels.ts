@@ -1,6 +1,7 @@
 import type { Dispenser, Event } from '../event';
 import { entered, figure, just, power, divide, times, type Figure } from '../figure';
 import { settle, settledTerm, type Settled } from '../household';
+import { boilingPoint } from '../kitchen';
 import { scaledRate } from './rules';
 
 /** Something a drink is served from: a dispenser, or the pot it stands in. */
@@ -36,7 +37,8 @@ const openCooling = (open: Settled): Figure => figure(open.value, '', () => ({ r
 
 function dispenserVessel(event: Event, d: Dispenser, at: number): Vessel {
   return {
-    id: d.id, name: d.name, litres: d.litres, massKg: d.massKg, pot: null, heldC: d.insulation === 'heated' ? settle(event, 'hold.heatedC').value : null,
+    id: d.id, name: d.name, litres: d.litres, massKg: d.massKg, pot: null, // A heated urn cannot keep a drink hotter than it boils here.
+    heldC: d.insulation === 'heated' ? Math.min(settle(event, 'hold.heatedC').value, boilingPoint(event).value) : null,
     cooling: coolingOf(event, d, at), ...surroundings(event),
   };
 }

@@ -4,4 +4,5 @@ export * from './rules';
 export * from './pan-shape';
 export * from './pan-figures';
 export * from './oil-figures';
+export * from './boiling';
 export * from './plan';

@@ -8,6 +8,7 @@ export * from './inputs';
 export * from './oil';
 export * from './vessel';
 export * from './water';
+export * from './boiling';
 export * from './cooking';
 export { levelRise } from './pan-table';
 
