@@ -1,5 +1,8 @@
 import type { Session, WebContents, WebPreferences } from 'electron';
 
+/** True while the program itself is being worked on: only then its insides may be looked at. */
+export const inDevelopment = (env: Readonly<Record<string, string | undefined>> = process.env): boolean => env['BRIMFUL_DEVELOPMENT'] === '1';
+
 /** Preferences of every window, stated although most are the default. */
 export const guardedPreferences = {
   sandbox: true,
@@ -11,6 +14,7 @@ export const guardedPreferences = {
   webviewTag: false,
   spellcheck: false,
   navigateOnDragDrop: false,
+  devTools: inDevelopment(),
 } as const satisfies WebPreferences;
 
 /** A page may not go elsewhere, open windows or hold other pages inside. */
@@ -18,6 +22,8 @@ export function guardContents(contents: WebContents): void {
   contents.on('will-navigate', (event) => event.preventDefault());
   contents.on('will-redirect', (event) => event.preventDefault());
   contents.on('will-attach-webview', (event) => event.preventDefault());
+  // The shell asks about unsaved changes by itself; a page cannot hold its window.
+  contents.on('will-prevent-unload', (event) => event.preventDefault());
   contents.setWindowOpenHandler(() => ({ action: 'deny' }));
 }
 
@@ -29,5 +35,5 @@ export function guardSession(session: Session): void {
   session.webRequest.onBeforeRequest((details, decide) => decide({ cancel: !isOwnAddress(details.url) }));
 }
 
-/** Addresses that never leave this computer. */
-export const isOwnAddress = (url: string): boolean => /^(app|data|blob|devtools):/.test(url);
+/** Addresses that never leave this computer and are ours. */
+export const isOwnAddress = (url: string, development: boolean = inDevelopment()): boolean => /^(app|data|blob):/.test(url) || (development && url.startsWith('devtools:'));

@@ -1,5 +1,6 @@
 import { protocol } from 'electron';
 import { pageFile, safeHeaders } from '../pages';
+import { tell } from '../problem';
 import type { PrintShelf } from './print-shelf';
 
 const printHeaders = {
@@ -19,7 +20,7 @@ export function registerScheme(): void {
 export function serveScheme(pages: string, shelf: PrintShelf): void {
   protocol.handle('app', async (request) => {
     const address = new URL(request.url);
-    if (request.method !== 'GET') return new Response('only reading', { status: 405, headers: safeHeaders });
+    if (request.method !== 'GET') return new Response(tell('host.gate.only-reading'), { status: 405, headers: safeHeaders });
     if (address.host === 'print') {
       const html = shelf.get(address.pathname.slice(1));
       return html === undefined ? gone() : new Response(html, { headers: printHeaders });
@@ -30,4 +31,4 @@ export function serveScheme(pages: string, shelf: PrintShelf): void {
   });
 }
 
-const gone = (): Response => new Response('not here', { status: 404, headers: safeHeaders });
+const gone = (): Response => new Response(tell('host.gate.no-address'), { status: 404, headers: safeHeaders });

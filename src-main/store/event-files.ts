@@ -4,7 +4,7 @@ import { HostProblem } from '../problem';
 import { saveAtomically } from './atomic-save';
 import type { SaveOptions } from './atomic-save';
 import { InTurn } from './in-turn';
-import { readText } from './read-text';
+import { largestFileBytes, readText } from './read-text';
 import type { ReadText } from './read-text';
 
 const turns = new InTurn();
@@ -24,6 +24,8 @@ export function openEvent(path: string): Promise<ReadText> {
  */
 export function saveEvent(path: string, text: string, expect: number | null, options: Omit<SaveOptions, 'backup'> = {}): Promise<number> {
   checkPath(path, eventEndings);
+  // What could not be opened again is not saved.
+  if (Buffer.byteLength(text) > largestFileBytes) throw HostProblem.of('host.too-large', { path, megabytes: largestFileBytes / 1_000_000 });
   return turns.run(path, async () => {
     const there = await modifiedOf(path);
     if (expect !== null && there !== null && there !== expect) throw HostProblem.of('host.changed-outside', { path });

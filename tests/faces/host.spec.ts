@@ -2,6 +2,7 @@ import { spawn } from 'node:child_process';
 import { chmod, mkdtemp, readFile, readdir, rm, stat, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
+import { findBrowser } from '../../src-main/browser';
 import { expect, test } from './fixture';
 import { startHost } from './local-host';
 
@@ -110,20 +111,50 @@ test('ending the host ends its browser, removes the profile and gives the place 
   const browserPid = Number(await readFile(join(fake.folder, 'pid'), 'utf8'));
   await rm(fake.folder, { recursive: true });
   expect({ code, told: /Close the window or press Ctrl\+C/.test(out) }).toEqual({ code: 0, told: true });
-  expect(args[0]).toMatch(/^--app=http:\/\/127\.0\.0\.1:\d+\/\?start=/);
+  expect(args[0]).toMatch(/^--app=file:.*\/start\.html$/);
+  expect(args.join(' ')).not.toContain('?start=');
   expect(() => process.kill(browserPid, 0)).toThrow('ESRCH');
   await expect(readdir(profile)).rejects.toThrow('ENOENT');
 });
 
-test('a second start says where the first one is', async () => {
-  const dataFolder = await mkdtemp(join(tmpdir(), 'brimful-test-'));
-  const first = await startHost({ dataFolder });
-  const second = await run('out/main/local.js', ['--serve'], { BRIMFUL_DATA_DIR: dataFolder });
-  await first.stop();
+test('the window is really drawn: from the start page on the disk, through the one-time code, with its strict cookie', async () => {
+  // The browser ends by itself after it has drawn the page; the host then ends well only if a request with the cookie had come.
+  const fake = await standIn(`timeout 20 "${findBrowser() ?? ''}" --headless=new --disable-gpu --screenshot="$(dirname "$0")/seen.png" --virtual-time-budget=4000 $(for a in "$@"; do case "$a" in --app=*) echo "\${a#--app=}";; *) echo "$a";; esac; done)`);
+  const { code, err } = await run('out/main/local.js', [], { BRIMFUL_BROWSER: fake.path, DISPLAY: ':9' });
+  await rm(fake.folder, { recursive: true });
+  expect({ code, err }).toEqual({ code: 0, err: '' });
+});
+
+test('a second start hands its file to the window of the first and says so', async ({ app }) => {
+  const { page, host } = app;
+  const file = join(host.dataFolder, 'handed.brimful');
+  await writeFile(file, await readFile('assets/app/demo/school-fair-stall.brimful'));
+  await expect(page.locator('[data-demo]')).toHaveCount(3);
+  const second = await run('out/main/local.js', [file], { BRIMFUL_DATA_DIR: host.dataFolder });
+  expect(second).toMatchObject({ code: 0, err: '' });
+  expect(second.out).toContain(`${file} opens in its window`);
+  await expect(page).toHaveTitle(/School fair stall/);
+});
+
+test('a second start that serves gets an address that opens, as JSON', async ({ page }) => {
+  const host = await startHost();
+  const file = join(host.dataFolder, 'handed.brimful');
+  await writeFile(file, await readFile('assets/app/demo/school-fair-stall.brimful'));
+  const second = await run('out/main/local.js', ['--serve', file], { BRIMFUL_DATA_DIR: host.dataFolder });
+  const { address } = JSON.parse(second.out.split('\n')[0] ?? '') as { address: string };
   expect(second.code).toBe(0);
-  expect(second.out).toContain(`running already (${new URL(first.address).origin})`);
-  const third = await startHost({ dataFolder });
-  expect(third.address).not.toBe(first.address);
-  await third.stop();
+  await page.goto(address);
+  await expect(page).toHaveTitle(/School fair stall/);
+  await page.close();
+  await host.stop();
+});
+
+test('a second start takes the place of one that was killed', async () => {
+  const dataFolder = await mkdtemp(join(tmpdir(), 'brimful-test-'));
+  await writeFile(join(dataFolder, 'local.lock'), JSON.stringify({ pid: process.pid, address: 'http://127.0.0.1:9', secret: 'gone' }));
+  const host = await startHost({ dataFolder });
+  expect(host.address).toMatch(/\?start=/);
+  await host.stop();
+  expect(await readdir(dataFolder)).not.toContain('local.lock');
   await rm(dataFolder, { recursive: true, force: true });
 });

@@ -1,4 +1,4 @@
-import { mkdtemp, rm } from 'node:fs/promises';
+import { mkdir, mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, beforeEach, describe, expect, it, vi } from 'vitest';
@@ -135,7 +135,7 @@ describe('the window', () => {
   it('is guarded on every side', () => {
     expect(main().options.webPreferences).toMatchObject({
       sandbox: true, contextIsolation: true, nodeIntegration: false, nodeIntegrationInWorker: false, nodeIntegrationInSubFrames: false,
-      webSecurity: true, webviewTag: false, preload: expect.stringMatching(/out[\\/]preload[\\/]preload\.cjs$/) as string,
+      webSecurity: true, webviewTag: false, devTools: false, preload: expect.stringMatching(/out[\\/]preload[\\/]preload\.cjs$/) as string,
     });
     expect(main().loaded).toEqual(['app://main/index.html']);
   });
@@ -145,7 +145,7 @@ describe('the window', () => {
     expect(fake.schemes).toEqual([{ scheme: 'app', privileges: { standard: true, secure: true, supportFetchAPI: true, codeCache: true, bypassCSP: false } }]);
   });
 
-  it.each(['will-navigate', 'will-redirect', 'will-attach-webview'])('prevents %s', (name) => {
+  it.each(['will-navigate', 'will-redirect', 'will-attach-webview', 'will-prevent-unload'])('prevents %s', (name) => {
     const event = { preventDefault: vi.fn<() => void>() };
     main().webContents.emit(name, event);
     expect(event.preventDefault).toHaveBeenCalled();
@@ -156,7 +156,7 @@ describe('the window', () => {
     const other = new fake.Contents();
     fake.app.emit('web-contents-created', {}, other);
     expect(other.openHandler?.()).toEqual({ action: 'deny' });
-    expect([...other.heard.keys()]).toEqual(['will-navigate', 'will-redirect', 'will-attach-webview']);
+    expect([...other.heard.keys()]).toEqual(['will-navigate', 'will-redirect', 'will-attach-webview', 'will-prevent-unload']);
   });
 
   it('gives no permission and lets nothing out of the computer', () => {
@@ -167,7 +167,8 @@ describe('the window', () => {
     expect(decided).toEqual([false, { cancel: true }, { cancel: false }]);
     expect(fake.session.check?.()).toBe(false);
     expect(fake.session.device?.()).toBe(false);
-    expect(['file:///etc/passwd', 'http://127.0.0.1', 'ws://x', 'appx://main/'].map(isOwnAddress)).toEqual([false, false, false, false]);
+    expect(['file:///etc/passwd', 'http://127.0.0.1', 'ws://x', 'appx://main/', 'devtools://devtools/bundled/x.html'].map((url) => isOwnAddress(url))).toEqual([false, false, false, false, false]);
+    expect(isOwnAddress('devtools://devtools/bundled/x.html', true)).toBe(true);
   });
 
   it('asks before it closes with unsaved changes', () => {
@@ -227,8 +228,25 @@ describe('the scheme', () => {
 });
 
 describe('printing', () => {
+  it('lets a sheet have style and fonts of its own in its print window only, and no script, frame or address', async () => {
+    let policy = '';
+    const load = vi.spyOn(fake.Window.prototype, 'loadURL').mockImplementation(async (url: string) => {
+      policy = (await fake.pages.get('app')!({ url, method: 'GET' })).headers.get('content-security-policy') ?? '';
+    });
+    await call(ownEvent(), 'print.paper', { html: '<style>@page{size:a4}</style>', name: 'x' });
+    load.mockRestore();
+    const rules = Object.fromEntries(policy.split('; ').map((rule) => [rule.split(' ')[0], rule.split(' ').slice(1).join(' ')]));
+    expect(rules).toEqual({ 'default-src': `'none'`, 'style-src': `'unsafe-inline'`, 'font-src': 'data:', 'img-src': 'data:', 'base-uri': `'none'`, 'form-action': `'none'` });
+    for (const path of ['', 'index.html', 'gone.html']) {
+      const own = (await get(`app://main/${path}`)).headers.get('content-security-policy') ?? '';
+      expect(own).not.toContain('unsafe-inline');
+      expect(/font-src ([^;]*)/.exec(own)?.[1]).toBe(`'self'`);
+    }
+  });
+
   it('prints a sheet in a window nobody sees, without scripts, and clears it away', async () => {
-    const path = join(folder, 'sheet.pdf');
+    const path = join(folder, 'events', 'sheet.pdf');
+    await mkdir(join(folder, 'events'), { recursive: true });
     let seen: Response | undefined;
     const load = vi.spyOn(fake.Window.prototype, 'loadURL').mockImplementation(async (url: string) => {
       seen = await fake.pages.get('app')!({ url, method: 'GET' });

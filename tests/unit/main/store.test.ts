@@ -162,6 +162,20 @@ describe('event files', () => {
     expect(await readFile(path, 'utf8')).toBe('two');
   });
 
+  it('saves nothing that it could not open again', async () => {
+    const path = join(folder, 'a.brimful');
+    await saveEvent(path, 'one', null);
+    expect(await codeOf((async () => saveEvent(path, '\u00bd'.repeat(4_000_001), null))())).toBe('too-large');
+    expect(await readFile(path, 'utf8')).toBe('one');
+  });
+
+  it('reads back a kept copy of the largest event, however much of it is escaped', async () => {
+    const { recovery } = await open();
+    const text = '"\n'.repeat(3_900_000);
+    await recovery.keep('large', { path: null, modified: null, text, at: 1 });
+    expect((await recovery.read('large')).text.length).toBe(text.length);
+  });
+
   it('writes no programs and no relative paths', async () => {
     expect(await codeOf((async () => saveEvent(join(folder, 'a.sh'), 'x', null))())).toBe('wrong-ending');
     expect(await codeOf((async () => saveEvent('a.brimful', 'x', null))())).toBe('not-absolute');
