@@ -1,5 +1,5 @@
 import type { Event, Frying, Pan } from '../event';
-import { divide, entered, figure, minus, plus, power, times, worked, type Figure, type Term } from '../figure';
+import { countOf, divide, entered, figure, minus, most, plus, power, times, worked, type Figure, type Term } from '../figure';
 import { settle, settledTerm, type Settled } from '../household';
 import { oilDensityAt, panShape, type PanShape, type PanState } from '../kitchen';
 import { batterHeat, pieceDiameter } from './rules';
@@ -81,10 +81,20 @@ function netFigure(event: Event, state: PanState, target: Term, sharing: number,
   const value = state.burner.usefulW.value / sharing / 1000 - (loss.value * (Number(target.value) - event.kitchen.roomC)) / 1000;
   return figure(value, 'kW', () => ({
     rule: 'fry.netPower',
-    terms: [worked('useful', { word: 'frying.term.useful' }, state.burner.usefulW), { key: 'sharing', label: { word: 'frying.term.sharing' }, value: sharing, unit: '', origin: { kind: 'entered', path: 'kitchen.stations' } },
+    terms: [worked('useful', { word: 'frying.term.useful' }, state.burner.usefulW), worked('sharing', { word: 'frying.term.sharing' }, sharingFigure(event, state, sharing)),
       settledTerm('loss', loss), target, entered('room', { word: 'frying.term.room' }, event.kitchen.roomC, 'degC', 'kitchen.roomC')],
     sum: divide(minus(divide('useful', 'sharing'), times('loss', minus('target', 'room'))), 1000),
   }));
+}
+
+/** Pans that fry on the burner of this one: their oil, counted. */
+function sharingFigure(event: Event, state: PanState, sharing: number): Figure {
+  const named = new Set(event.kitchen.stations.flatMap((st) => st.pans));
+  const pans = event.kitchen.pans.flatMap((pan, at) => (pan.burner === state.pan.burner && named.has(pan.id) ? [{ at, litres: pan.oilLitres }] : []));
+  const list: Term = {
+    key: 'pans', label: { word: 'frying.term.pansOnBurner' }, value: pans.map((p) => p.litres), unit: 'L', origin: { kind: 'entered', path: pans.map((p) => `kitchen.pans[${p.at}].oilLitres`).join(', ') },
+  };
+  return figure(sharing, '', () => ({ rule: 'fry.sharing', terms: [list], sum: most(1, countOf('pans')) }));
 }
 
 function heatFigure(of: (key: string, word: string, value: number, unit: string) => Term, f: Frying, cw: Settled, cs: Settled, latent: Settled, boil: Settled): Figure {

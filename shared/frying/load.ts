@@ -1,9 +1,8 @@
 import type { Event, Frying } from '../event';
-import { divide, exponential, figure, least, logarithm, minus, most, plus, roundUp, times, worked, type Figure, type Sum } from '../figure';
-import { settledTerm } from '../household';
+import { divide, figure, least, most, roundUp, times, worked, type Figure } from '../figure';
 import type { PanState } from '../kitchen';
 import { loadInputs, type LoadInputs } from './load-inputs';
-import { dipOf, loadLimits } from './load-limits';
+import { fallFigure, loadLimits } from './load-limits';
 import { cycleSeconds, kgPerHour } from './rules';
 import type { LoadLimit, LoadPlan } from './types';
 
@@ -61,13 +60,5 @@ function dipFigure(i: LoadInputs, pieces: Figure): Figure {
       sum: divide(times('pieces', 'mass', 'heat'), 'capacity'),
     }));
   }
-  const seconds = times('fryTime', 60);
-  const peak: Sum = divide(times('pieces', 'mass', 'heat'), times('tau', minus(1, exponential(times(-1, divide(seconds, 'tau'))))));
-  const at = most(0, least(seconds, times('tau', logarithm(divide(peak, 'power')))));
-  return figure(dipOf(i, pieces.value), 'K', () => ({
-    rule: 'fry.dip',
-    terms: [worked('pieces', { word: 'frying.term.pieces' }, pieces), worked('mass', { word: 'frying.term.pieceKg' }, i.pieceKg), worked('heat', { word: 'frying.term.heat' }, i.heat), worked('power', { word: 'frying.term.net' }, i.netKw),
-      worked('capacity', { word: 'frying.term.capacity' }, i.capacity), settledTerm('tau', i.tau), i.fryTerm],
-    sum: divide(plus(times(peak, 'tau', minus(1, exponential(times(-1, divide(at, 'tau'))))), times(-1, 'power', at)), 'capacity'),
-  }));
+  return fallFigure(i, pieces.value, worked('pieces', { word: 'frying.term.pieces' }, pieces));
 }

@@ -1,9 +1,9 @@
 import type { Event } from '../event';
-import { divide, entered, figure, just, logarithm, minus, plus, sumOf, times, worked, type Figure, type Term } from '../figure';
+import { computed, divide, entered, figure, just, logarithm, minus, plus, sumOf, times, worked, type Figure, type Term } from '../figure';
 import { settle, settledTerm } from '../household';
 import { depthOf, fillShareOf, freeRimOf, heatUpSeconds, meanCp } from '../kitchen';
 import type { DishSchedule } from './schedule';
-import { loadedLitres } from './load-limits';
+import { loadedOil } from './load-limits';
 import type { SizedLoad } from './load';
 import { uptakeLitres } from './rules';
 import type { Batch, OilPlan } from './types';
@@ -21,11 +21,12 @@ export function oilPlans(event: Event, batches: readonly Batch[], dishes: readon
     const heaviest = loads.reduce<PanLoad | null>((best, l) => (best === null || weight(l) > weight(best) ? l : best), null);
     if (heaviest === null) return [];
     const fill = figure(pan.oilLitres, 'L', () => ({ rule: 'fry.fill', terms: [entered('litres', { word: 'kitchen.term.coldOil' }, pan.oilLitres, 'L', `kitchen.pans[${at}].oilLitres`)], sum: just('litres') }));
-    const loaded = loadedOil(heaviest);
-    const shape = heaviest.load.inputs.shape;
+    const { load, pieces } = heaviest;
+    const loaded = loadedOil(load.inputs, computed('pieces', { word: 'frying.term.pieces' }, pieces, 'pieces', 'frying.method.schedule'), pieces);
+    const { shape } = load.inputs;
     return [{
-      pan: pan.id, fillLitres: fill, uptakeLitres: uptakeOf(event, mine, dishes), heatUpMinutes: heatUp(event, heaviest.load), topUps: topUps(event, pan.oilLitres, mine, dishes),
-      loadedFreeRimMm: freeRimOf(shape, depthOf(shape, loaded)), loadedFillShare: fillShareOf(loaded, heaviest.load.inputs.state.fullLitres),
+      pan: pan.id, fillLitres: fill, uptakeLitres: uptakeOf(event, mine, dishes), heatUpMinutes: heatUp(event, load), topUps: topUps(event, pan.oilLitres, mine, dishes),
+      loadedFreeRimMm: freeRimOf(shape, depthOf(shape, loaded)), loadedFillShare: fillShareOf(loaded, load.inputs.state.fullLitres),
     }];
   });
 }
@@ -37,16 +38,6 @@ function loadOf(dishes: readonly DishSchedule[], b: Batch): PanLoad[] {
   return part === undefined ? [] : [{ load: part.load, pieces: b.pieces }];
 }
 
-function loadedOil({ load, pieces }: PanLoad): Figure {
-  const i = load.inputs;
-  return figure(loadedLitres(i, pieces), 'L', () => ({
-    rule: 'fry.loadedOil',
-    terms: [worked('oil', { word: 'kitchen.term.oil' }, i.state.hotOilLitres), { key: 'pieces', label: { word: 'frying.term.pieces' }, value: pieces, unit: 'pieces', origin: { kind: 'definition' } },
-      worked('mass', { word: 'frying.term.pieceKg' }, i.pieceKg), worked('density', { word: 'kitchen.term.hotDensity' }, i.oilDensity)],
-    sum: plus('oil', divide(times('pieces', 'mass', 1000), 'density')),
-  }));
-}
-
 const batchUptake = (event: Event, b: Batch, dishes: readonly DishSchedule[]): number => {
   const frying = dishes.find((d) => d.dish.id === b.dish)?.frying;
   return frying === undefined ? 0 : uptakeLitres((b.pieces * frying.pieceBatterG) / 1000, frying.oilUptakeKgPerKg, settle(event, 'oil.rho20').value / 1000);
@@ -54,9 +45,19 @@ const batchUptake = (event: Event, b: Batch, dishes: readonly DishSchedule[]): n
 
 function uptakeOf(event: Event, mine: readonly Batch[], dishes: readonly DishSchedule[]): Figure {
   const rho = settle(event, 'oil.rho20');
-  const kg = mine.map((b) => batchUptake(event, b, dishes) * (rho.value / 1000));
-  const taken: Term = { key: 'taken', label: { word: 'frying.term.taken' }, value: kg, unit: 'kg', origin: { kind: 'definition' } };
-  return figure((kg.reduce((a, b) => a + b, 0) * 1000) / rho.value, 'L', () => ({ rule: 'fry.uptake', terms: [taken, settledTerm('rho', rho)], sum: divide(times(sumOf('taken'), 1000), 'rho') }));
+  const litres = mine.reduce((sum, b) => sum + batchUptake(event, b, dishes), 0);
+  return figure(litres, 'L', () => {
+    const fried = dishes.flatMap(({ dish, frying }) => {
+      const pieces = mine.filter((b) => b.dish === dish.id).map((b) => b.pieces);
+      return pieces.length === 0 ? [] : [{ name: dish.name, recipe: dish.recipe.id, frying, pieces }];
+    });
+    const of = (key: string, word: string, value: number, unit: string, recipe: string, dish: string): Term => ({ key, label: { word, params: { dish } }, value, unit, origin: { kind: 'recipe', recipe } });
+    const terms = fried.flatMap(({ name, recipe, frying, pieces }, i) => [
+      computed(`pieces${i}`, { word: 'frying.term.batchPiecesOf', params: { dish: name } }, pieces, 'pieces', 'frying.method.schedule'),
+      of(`grams${i}`, 'frying.term.pieceGramsOf', frying.pieceBatterG, 'g', recipe, name), of(`taken${i}`, 'frying.term.takenOf', frying.oilUptakeKgPerKg, 'kg/kg', recipe, name),
+    ]);
+    return { rule: 'fry.uptake', terms: [...terms, settledTerm('rho', rho)], sum: divide(plus(...fried.map((_, i) => times(sumOf(`pieces${i}`), `grams${i}`, `taken${i}`))), 'rho') };
+  });
 }
 
 function topUps(event: Event, fill: number, mine: readonly Batch[], dishes: readonly DishSchedule[]): { afterBatch: number; litres: number }[] {
@@ -78,6 +79,7 @@ function topUps(event: Event, fill: number, mine: readonly Batch[], dishes: read
 function heatUp(event: Event, load: SizedLoad): Figure {
   const [a, b, cold, loss, metal] = [settle(event, 'oil.cp.a'), settle(event, 'oil.cp.b'), settle(event, 'oil.coldC'), settle(event, 'loss.UA'), settle(event, `${load.inputs.state.pan.material}.cp`)];
   const i = load.inputs;
+  const at = event.kitchen.pans.findIndex((p) => p.id === i.state.pan.id);
   const target = i.frying.targetC;
   const room = event.kitchen.roomC;
   const net = i.netKw.value;
@@ -89,8 +91,8 @@ function heatUp(event: Event, load: SizedLoad): Figure {
   return figure(value, 'min', () => ({
     rule: 'fry.heatUp',
     terms: [worked('oil', { word: 'frying.term.oilKg' }, i.oilKg), settledTerm('a', a), settledTerm('b', b), settledTerm('cold', cold), settledTerm('metal', metal), settledTerm('loss', loss),
-      worked('net', { word: 'frying.term.net' }, i.netKw), { key: 'pan', label: { word: 'frying.term.panKg' }, value: i.state.pan.massKg, unit: 'kg', origin: { kind: 'entered', path: `kitchen.pans.${i.state.pan.id}.massKg` } },
-      { key: 'target', label: { word: 'frying.term.targetC' }, value: target, unit: 'degC', origin: i.fryTerm.origin ?? { kind: 'definition' } }, entered('room', { word: 'frying.term.room' }, room, 'degC', 'kitchen.roomC')],
+      worked('net', { word: 'frying.term.net' }, i.netKw), entered('pan', { word: 'frying.term.panKg' }, i.state.pan.massKg, 'kg', `kitchen.pans[${at}].massKg`),
+      { key: 'target', label: { word: 'frying.term.targetC' }, value: target, unit: 'degC', origin: i.fryTerm.origin ?? { kind: 'definition' } }],
     sum: divide(times(divide(heat, perKw), logarithm(divide(plus('net', times(perKw, minus('target', 'cold'))), 'net'))), 60),
   }));
 }

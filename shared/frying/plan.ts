@@ -24,7 +24,7 @@ export function planFrying(event: Event, menu: MenuPlan, kitchen: KitchenPlan): 
     loads: schedule.dishes.flatMap((d) => loadsOf(event, d)), batches, bowls,
     served: schedule.dishes.map((d) => d.served), shortages: schedule.dishes.flatMap((d) => d.shortages),
     sessions: oilSessions(event, batches, oil), oil, fillLitres, uptakeLitres, buyLitres: oilToBuy(event, fillLitres, uptakeLitres),
-    batchCount: batchCount(batches), bowlCount: bowlCount(bowls), batterKg: batterKg(bowls), pieces: pieceCount(batches),
+    batchCount: batchCount(schedule.dishes, batches), bowlCount: bowlCount(event, bowls), batterKg: batterKg(bowls), pieces: pieceCount(batches),
     problems: schedule.dishes.flatMap((d) => (d.problem === null ? [] : [d.problem])),
   };
 }

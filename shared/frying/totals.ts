@@ -1,26 +1,70 @@
 import type { Event } from '../event';
-import { countOf, figure, plus, sumOf, times, worked, type Figure, type Term } from '../figure';
+import { computed, countOf, divide, entered, figure, most, plus, roundUp, sumOf, times, worked, type Figure, type Term } from '../figure';
 import { settle, settledTerm } from '../household';
 import { purchaseLitres } from './rules';
+import type { DishSchedule } from './schedule';
 import type { Batch, Bowl, OilPlan } from './types';
 
-const list = (key: string, word: string, value: readonly number[], unit: string): Term => ({ key, label: { word }, value, unit, origin: { kind: 'definition' } });
+const schedule = 'frying.method.schedule';
+const list = (key: string, word: string, value: readonly number[], unit: string): Term => computed(key, { word }, value, unit, schedule);
+const pieces = (batches: readonly Batch[]): Term => list('batches', 'frying.term.batchPieces', batches.map((b) => b.pieces), 'pieces');
 
-/** Number of batches: the list of their pieces, counted. */
-export const batchCount = (batches: readonly Batch[]): Figure =>
-  figure(batches.length, 'batches', () => ({ rule: 'fry.batches', terms: [list('batches', 'frying.term.batchPieces', batches.map((b) => b.pieces), 'pieces')], sum: countOf('batches') }));
+/** Batches a dish needs if every one were full: its pieces over the most that go into one of its pans at once, rounded up. */
+function fullBatches({ dish, parts }: DishSchedule, batches: readonly Batch[]): Figure | null {
+  const mine = batches.filter((b) => b.dish === dish.id);
+  const loads = parts.map((p) => p.load.plan.pieces);
+  const largest = Math.max(0, ...loads.map((l) => l.value));
+  if (mine.length === 0 || largest <= 0) return null;
+  const all = mine.reduce((sum, b) => sum + b.pieces, 0);
+  const terms = loads.map((l, i) => worked(`load${i}`, { word: 'frying.term.pieces' }, l));
+  return figure(Math.ceil(all / largest - 1e-9), 'batches', () => ({
+    rule: 'fry.fullBatches', terms: [pieces(mine), ...terms], sum: roundUp(divide(sumOf('batches'), most(...terms.map((t) => t.key)))),
+  }));
+}
+
+/**
+ * Number of batches: the list of their pieces, counted; never fewer than full batches could be. The rest is forced by the hold limit and the
+ * lead: a piece may not wait for its batch to fill.
+ */
+export const batchCount = (dishes: readonly DishSchedule[], batches: readonly Batch[]): Figure => figure(batches.length, 'batches', () => {
+  const full = dishes.flatMap((d) => {
+    const least = fullBatches(d, batches);
+    return least === null ? [] : [{ name: d.dish.name, least }];
+  });
+  const terms = full.map(({ name, least }, i) => worked(`full${i}`, { word: 'frying.term.fullBatches', params: { dish: name } }, least));
+  const counted = countOf('batches');
+  return { rule: 'fry.batches', terms: [pieces(batches), ...terms], sum: terms.length === 0 ? counted : most(counted, plus(...terms.map((t) => t.key))) };
+});
 
 /** Pieces fried: the pieces of all batches. */
 export const pieceCount = (batches: readonly Batch[]): Figure =>
-  figure(batches.reduce((sum, b) => sum + b.pieces, 0), 'pieces', () => ({ rule: 'fry.pieces', terms: [list('batches', 'frying.term.batchPieces', batches.map((b) => b.pieces), 'pieces')], sum: sumOf('batches') }));
+  figure(batches.reduce((sum, b) => sum + b.pieces, 0), 'pieces', () => ({ rule: 'fry.pieces', terms: [pieces(batches)], sum: sumOf('batches') }));
 
-/** Number of bowls of batter. */
-export const bowlCount = (bowls: readonly Bowl[]): Figure =>
-  figure(bowls.length, 'bowls', () => ({ rule: 'fry.bowls', terms: [list('bowls', 'frying.term.bowlKg', bowls.map((b) => b.batterKg), 'kg')], sum: countOf('bowls') }));
+const bowlList = (bowls: readonly Bowl[]): Term => list('bowls', 'frying.term.bowlKg', bowls.map((b) => b.batterKg), 'kg');
+
+/** Kilograms of batter a bowl holds. */
+function bowlKg(event: Event): Figure {
+  const [fill, density] = [settle(event, 'bowl.fill'), settle(event, 'batter.kgPerLitre')];
+  return figure(event.kitchen.bowlLitres * fill.value * density.value, 'kg', () => ({
+    rule: 'fry.bowlHolds', terms: [entered('litres', { word: 'frying.term.bowlLitres' }, event.kitchen.bowlLitres, 'L', 'kitchen.bowlLitres'), settledTerm('fill', fill), settledTerm('density', density)],
+    sum: times('litres', 'fill', 'density'),
+  }));
+}
+
+/** Number of bowls of batter: counted; more than the batter would fill where a bowl grows too old. A bowl holds one piece at least. */
+export const bowlCount = (event: Event, bowls: readonly Bowl[]): Figure => {
+  const holds = bowlKg(event);
+  const largest = Math.max(0, ...bowls.map((b) => b.batterKg));
+  // A bowl smaller than one piece still takes one; then the bound by weight says nothing.
+  const bounded = bowls.length > 0 && largest <= holds.value + 1e-9;
+  return figure(bowls.length, 'bowls', () => bounded
+    ? { rule: 'fry.bowls', terms: [bowlList(bowls), worked('holds', { word: 'frying.term.bowlHolds' }, holds)], sum: most(countOf('bowls'), roundUp(divide(sumOf('bowls'), 'holds'))) }
+    : { rule: 'fry.bowls', terms: [bowlList(bowls)], sum: countOf('bowls') });
+};
 
 /** Batter of all bowls, kg. */
 export const batterKg = (bowls: readonly Bowl[]): Figure =>
-  figure(bowls.reduce((sum, b) => sum + b.batterKg, 0), 'kg', () => ({ rule: 'fry.batter', terms: [list('bowls', 'frying.term.bowlKg', bowls.map((b) => b.batterKg), 'kg')], sum: sumOf('bowls') }));
+  figure(bowls.reduce((sum, b) => sum + b.batterKg, 0), 'kg', () => ({ rule: 'fry.batter', terms: [bowlList(bowls)], sum: sumOf('bowls') }));
 
 const total = (of: readonly Figure[]): number => of.reduce((sum, f) => sum + f.value, 0);
 const eachOf = (rule: string, word: string, of: readonly Figure[]): Figure => figure(total(of), 'L', () => {

@@ -4,10 +4,17 @@ import { parseEvent, type Event } from '../../../shared/event';
 import { setHeadcount } from '../../../shared/edit';
 import { planJson } from '../../../shared/exchange';
 import { recompute, type Figure, type Working } from '../../../shared/figure';
+import { fryingRules } from '../../../shared/figure/register/frying';
+import { guestsRules } from '../../../shared/figure/register/guests';
+import { menuRules } from '../../../shared/figure/register/menu';
 import { plan, type Plan } from '../../../shared/plan';
 import { sourceTitle } from '../../../shared/reference';
 import { faults, shortBuys, type Has, type Json } from './checker';
 import { fewestBatches } from './recount';
+import { definitions, opened, unused, wrongEntries, type Opened } from './workings';
+
+/** Rooms whose workings are held to this. */
+const held = new Set<string>([...guestsRules, ...menuRules, ...fryingRules]);
 
 const demos = ['lantern-evening', 'school-fair-stall', 'freezer-sunday'] as const;
 const load = (name: string): Event => {
@@ -41,6 +48,23 @@ describe.each(demos)('demo %s', (name) => {
     const figures = figuresIn(made);
     expect(figures.length).toBeGreaterThan(10);
     for (const { where, figure } of figures) checkFigure(where, figure, 0);
+  });
+});
+
+describe('workings say what was done, for the demos and for other headcounts, covers and kitchens', () => {
+  const events = demos.flatMap((name) => {
+    const event = load(name);
+    if (event.guests.waves.length === 0) return [event];
+    const other = { ...withPeople(event, 90, 30), preferences: { ...event.preferences, cover: 0.8 }, kitchen: { ...event.kitchen, pans: event.kitchen.pans.map((p) => ({ ...p, oilLitres: p.oilLitres * 0.8 })) } };
+    return [event, other, withPeople(event, 400, 120), withPeople(event, 0, 0)];
+  });
+  const plans = events.map((event) => ({ event, opened: figuresIn(plan(event)).flatMap((f) => opened(f.where, f.figure)).filter((o) => held.has(o.working.rule)) }));
+  const once = (faults: readonly string[]): string[] => [...new Map(faults.map((f) => [f.replace(/^\S+ /, ''), f])).values()].slice(0, 40);
+  it('uses every input it shows', () => expect(once(plans.flatMap((p) => p.opened.flatMap(unused)))).toEqual([]));
+  it('shows as entered what stands in that field of the event', () => expect(once(plans.flatMap((p) => p.opened.flatMap((o) => wrongEntries(p.event, o))))).toEqual([]));
+  it('calls a definition only what is the same in every event', () => {
+    const all: Opened[] = plans.flatMap((p) => p.opened);
+    expect([...definitions(all)].filter(([, values]) => values.size > 1).map(([key, values]) => `${key}: ${[...values].slice(0, 4).join(' or ')}`)).toEqual([]);
   });
 });
 
