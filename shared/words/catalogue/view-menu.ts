@@ -35,7 +35,6 @@ export const viewMenuWords = {
   'view.menu.hide': (p: { dish: string }) => `Close ${p.dish}`,
   'view.menu.remove': 'Take off the menu',
   'view.menu.add': 'Add a dish',
-  'view.menu.choose': 'choose a recipe…',
   'view.menu.dietsTitle': 'Who can eat what',
   'view.menu.people': 'People',
   'view.menu.canEat': 'Can eat',

@@ -14,7 +14,7 @@ import { ScaledRecipe } from './scaled-recipe';
 import styles from './menu.module.css';
 
 /** One dish of the menu: portion, who take it, when; opened, its recipe at this size. */
-export function DishRow({ dish, isOpen, onToggle }: { readonly dish: DishPlan; readonly isOpen: boolean; readonly onToggle: () => void }) {
+export function DishRow({ dish, isOpen, onToggle, onEdit }: { readonly dish: DishPlan; readonly isOpen: boolean; readonly onToggle: () => void; readonly onEdit: () => void }) {
   const t = useSpeaker();
   const { event, edit } = useDocument();
   const entry = event.menu.dishes.find((d) => d.id === dish.id);
@@ -56,9 +56,10 @@ export function DishRow({ dish, isOpen, onToggle }: { readonly dish: DishPlan; r
         <tr className={styles['more']}>
           <td colSpan={7}>
             <div className={styles['tools']}>
-              <NumberField label={`${t('view.menu.ownPortion')} (${t('view.menu.ownPortionNote')})`} unit={t.loose(`unit.${dish.recipe.yield.amount.unit}`).replace(/^unit\./, '')} value={entry.portion === undefined ? null : Number(entry.portion.amount)} min={0} max={10000} decimals={3}
+              <NumberField label={`${t('view.menu.ownPortion')} (${t('view.menu.ownPortionNote')})`} unit={t.loose(`unit.${dish.recipe.yield.amount.unit}`, { count: 2 }).replace(/^unit\./, '')} value={entry.portion === undefined ? null : Number(entry.portion.amount)} min={0} max={10000} decimals={3}
                 onClear={() => change({ portion: undefined })} onCommit={(n) => change({ portion: { amount: String(n), unit: dish.recipe.yield.amount.unit } })} />
               <p className={styles['open']}>{t('view.menu.openTo')}: {dish.diets.length === 0 ? t('view.menu.nothing') : t.formats.list(dish.diets.map((d) => t(`diet.${d}`).toLowerCase()))}</p>
+              <Button kind="link" onPress={onEdit}>{t('view.recipes.edit')}</Button>
               <Button kind="link" onPress={() => edit(removeDish(event, dish.id))}>{t('view.menu.remove')}</Button>
             </div>
             <ScaledRecipe dish={dish} />

@@ -1,36 +1,26 @@
 import { useState } from 'react';
-import { addDish, addRecipe, freshId, type EditResult } from '../../../shared/edit';
 import { useDocument } from '../../app/document';
 import { useSpeaker } from '../../app/speak';
-import { Choice } from '../../parts/choice';
+import { Button } from '../../parts/button';
 import { EmptyState } from '../../parts/empty-state';
 import table from '../../parts/table.module.css';
 import { ViewPage, ViewSection } from '../../parts/view-page';
 import { DishRow } from './dish-row';
-import { useShelf } from './shelf';
+import type { RecipePage } from './recipes/page';
+import { RecipePages } from './recipes/recipe-pages';
 import styles from './menu.module.css';
 
 /** What there is to eat and drink, how much of it, and who can have it. */
 export function Menu() {
   const t = useSpeaker();
-  const { event, plan, edit } = useDocument();
+  const { plan } = useDocument();
   const [open, setOpen] = useState<string | null>(null);
+  const [page, go] = useState<RecipePage | null>(null);
   const { dishes, diets } = plan.menu;
   const nameOf = (id: string): string => dishes.find((d) => d.id === id)?.name ?? id;
-  const shelf = useShelf().filter((r) => !event.recipes.some((own) => own.id === r.id));
-  const add = (recipe: string): EditResult => {
-    const copied = shelf.find((r) => r.id === recipe);
-    const ready = copied === undefined ? null : addRecipe(event, copied);
-    if (ready !== null && 'problem' in ready) return ready;
-    const start = ready?.event ?? event;
-    return addDish(start, { id: start.menu.dishes.some((d) => d.id === recipe) ? freshId(start.menu.dishes, recipe.slice(0, 56)) : recipe, recipe });
-  };
-  const adder = (
-    <Choice label={t('view.menu.add')} value="" onCommit={(recipe) => (recipe === '' ? null : edit(add(recipe)))}
-      options={[{ value: '', text: t('view.menu.choose') }, ...[...event.recipes, ...shelf].map((r) => ({ value: r.id, text: r.name }))]} />
-  );
+  if (page !== null) return <RecipePages page={page} go={go} />;
   return (
-    <ViewPage title={t('view.menu')} lead={t('view.menu.lead', { n: dishes.length })} actions={adder}>
+    <ViewPage title={t('view.menu')} lead={t('view.menu.lead', { n: dishes.length })} actions={<Button onPress={() => go({ kind: 'choose' })}>{t('view.menu.add')}</Button>}>
       {dishes.length === 0 ? <EmptyState title={t('view.menu.emptyTitle')}>{t('view.menu.empty')}</EmptyState> : (
         <div className={table['scroll']}>
           <table className={`${table['table']} ${styles['dishes']}`}>
@@ -47,7 +37,7 @@ export function Menu() {
               </tr>
             </thead>
             <tbody>
-              {dishes.map((dish) => <DishRow key={dish.id} dish={dish} isOpen={open === dish.id} onToggle={() => setOpen(open === dish.id ? null : dish.id)} />)}
+              {dishes.map((dish) => <DishRow key={dish.id} dish={dish} isOpen={open === dish.id} onToggle={() => setOpen(open === dish.id ? null : dish.id)} onEdit={() => go({ kind: 'edit', recipe: dish.recipe.id })} />)}
             </tbody>
           </table>
         </div>

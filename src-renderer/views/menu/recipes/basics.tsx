@@ -1,0 +1,41 @@
+import { roleIds } from '../../../../shared/event';
+import { ingredientName } from '../../../app/ingredient-name';
+import { useSpeaker } from '../../../app/speak';
+import { Choice } from '../../../parts/choice';
+import { Mark } from '../../../parts/mark';
+import { NumberField } from '../../../parts/number-field';
+import { TextField } from '../../../parts/text-field';
+import { AmountField } from './amount-field';
+import type { PartProps } from './change';
+import { massCheck } from './mass-check';
+import styles from './recipes.module.css';
+
+/** Name, place in the meal, what it makes; and whether that fits what goes in. */
+export function Basics({ recipe, change }: PartProps) {
+  const t = useSpeaker();
+  const { amount, portions } = recipe.yield;
+  return (
+    <section aria-label={t('view.recipes.basics')}>
+      <div className={styles['fields']}>
+        <div className={styles['wide']}><TextField label={t('view.recipes.name')} value={recipe.name} onCommit={(name) => change({ name })} /></div>
+        <Choice label={t('view.recipes.role')} value={recipe.role} onCommit={(role) => change({ role })} options={roleIds.map((value) => ({ value, text: t(`view.recipes.role.${value}`) }))} />
+        <NumberField label={t('view.recipes.portions')} value={portions} min={0.1} max={10000} decimals={2} onCommit={(next) => change({ yield: { ...recipe.yield, portions: next } })} />
+        <div className={styles['short']}><AmountField label={t('view.recipes.yield')} value={amount} bareUnit={amount.unit} onCommit={(next) => change({ yield: { ...recipe.yield, amount: { ...next } } })} /></div>
+      </div>
+      <Mass recipe={recipe} />
+    </section>
+  );
+}
+
+function Mass({ recipe }: Pick<PartProps, 'recipe'>) {
+  const t = useSpeaker();
+  const { inside, promised, verdict, unweighed } = massCheck(recipe);
+  const p = { inside: t.formats.amount(inside), promised: promised === null ? '' : t.formats.amount(promised) };
+  const words = promised === null ? t('view.recipes.massOpen', p) : t(verdict === 'more' ? 'view.recipes.massMore' : verdict === 'less' ? 'view.recipes.massLess' : 'view.recipes.massKnown', p);
+  const isOff = verdict === 'more' || verdict === 'less';
+  return (
+    <p className={isOff ? styles['off'] : styles['mass']} role="status" data-verdict={verdict}>
+      {isOff && <Mark kind="watch" />} {words}{unweighed.length > 0 && ` ${t('view.recipes.massUnweighed', { foods: t.formats.list([...new Set(unweighed)].map(ingredientName)) })}`}
+    </p>
+  );
+}

@@ -1,0 +1,84 @@
+import { useState } from 'react';
+import { roleIds } from '../../../../shared/event';
+import type { ImportedRecipe } from '../../../../shared/exchange';
+import { useDocument } from '../../../app/document';
+import { useSpeaker } from '../../../app/speak';
+import { Button } from '../../../parts/button';
+import { Choice } from '../../../parts/choice';
+import { ViewPage, ViewSection } from '../../../parts/view-page';
+import { AddLine } from './add-line';
+import { amountEntry } from './amount-field';
+import { firstAnswer, openLines, typedAnswer, type LineAnswer } from './line-answer';
+import type { GoTo } from './page';
+import { PlainField } from './plain-field';
+import { putOnMenu } from './put-on-menu';
+import { finish, firstForm, weighed, type FormField, type SettleForm } from './settle-form';
+import { SettleRow } from './settle-row';
+import styles from './recipes.module.css';
+
+/** A recipe being taken in: what it says, what is open in it, and what it does not say. It goes on the menu once all is settled. */
+export function SettlePage({ imported, go }: { readonly imported: ImportedRecipe; readonly go: GoTo }) {
+  const t = useSpeaker();
+  const { event, edit } = useDocument();
+  const [answers, setAnswers] = useState<readonly LineAnswer[]>(() => imported.lines.map(firstAnswer));
+  const [form, setForm] = useState<SettleForm>(() => firstForm(imported, (amount) => amountEntry(t, amount)));
+  const [asked, setAsked] = useState(false);
+  const [refused, setRefused] = useState<string | null>(null);
+  const result = finish(event, imported, answers, form);
+  const problemAt = (field: FormField): string | null => {
+    const problem = asked && 'problems' in result ? result.problems[field] : undefined;
+    return problem === undefined ? null : t.message(problem);
+  };
+  const patch = (part: Partial<SettleForm>): void => setForm((had) => ({ ...had, ...part }));
+  const weight = form.made.trim() === '' ? weighed(answers) : null;
+  const put = (): void => {
+    setAsked(true);
+    if ('problems' in result) return;
+    const problem = edit(putOnMenu(event, result.recipe));
+    if (problem === null) go(null);
+    else setRefused(t.message(problem));
+  };
+  const isBlank = imported.name === '' && imported.lines.length === 0;
+  const finishProblem = problemAt('lines') ?? refused;
+  return (
+    <ViewPage title={form.name.trim() || t('view.recipes.new')} lead={isBlank ? t('view.recipes.newLead') : t('view.recipes.settleLead', { open: openLines(answers) })}
+      actions={<Button onPress={() => go(null)}>{t('view.recipes.back')}</Button>}>
+      <div className={styles['fields']}>
+        <div className={styles['wide']}><PlainField label={t('view.recipes.name')} value={form.name} error={problemAt('name')} onChange={(name) => patch({ name })} /></div>
+        <RoleField role={form.role} problem={problemAt('role')} onCommit={(role) => patch({ role })} />
+        <div className={styles['short']}><PlainField label={t('view.recipes.portions')} value={form.portions} most={12} error={problemAt('portions')} onChange={(portions) => patch({ portions })} /></div>
+        <div className={styles['short']}><PlainField label={t('view.recipes.yield')} value={form.made} most={40} error={problemAt('made')} onChange={(made) => patch({ made })} /></div>
+        {weight !== null && <p className={styles['aside']}>{t.formats.amount(weight)}: {t('view.recipes.yieldWeighed')}</p>}
+        {imported.yield.texts.length > 0 && <p className={styles['aside']}>{t('view.recipes.yieldWritten', { text: imported.yield.texts.join(', ') })}</p>}
+      </div>
+      <ViewSection title={t('view.recipes.lines')}>
+        <ol className={styles['lines']}>
+          {answers.map((answer, at) => (
+            <SettleRow key={`${at} ${answer.proposal.line.text}`} answer={answer} onChange={(settled) => setAnswers((had) => had.map((one, i) => (i === at ? { ...one, settled } : one)))} />
+          ))}
+        </ol>
+        <AddLine onAdd={(text) => setAnswers((had) => [...had, typedAnswer(text)])} />
+      </ViewSection>
+      {imported.steps.length > 0 && (
+        <ViewSection title={t('view.recipes.steps')} lead={t('view.recipes.stepsKept', { n: imported.steps.length })}>
+          <ol className={styles['steps']}>{imported.steps.map((step, at) => <li key={`${at} ${step.text}`}>{step.text}</li>)}</ol>
+        </ViewSection>
+      )}
+      <div className={styles['finish']}>
+        <Button kind="primary" onPress={put}>{t('view.recipes.finish')}</Button>
+        {finishProblem !== null && <p className={styles['problem']} role="alert">{finishProblem}</p>}
+      </div>
+    </ViewPage>
+  );
+}
+
+function RoleField({ role, problem, onCommit }: { readonly role: string; readonly problem: string | null; readonly onCommit: (role: string) => void }) {
+  const t = useSpeaker();
+  return (
+    <div>
+      <Choice<string> label={t('view.recipes.role')} value={role} onCommit={(next) => { onCommit(next); return null; }}
+        options={[...(role === '' ? [{ value: '', text: t('view.recipes.roleChoose') }] : []), ...roleIds.map((id) => ({ value: id as string, text: t(`view.recipes.role.${id}`) }))]} />
+      {problem !== null && <p className={styles['problem']} role="alert">{problem}</p>}
+    </div>
+  );
+}
