@@ -3,8 +3,11 @@ import type { DishPlan } from '../../menu';
 import { safetyRule } from '../../reference';
 import { ingredientIds, type Rule, type Subject } from '../rule';
 
-/** Dry beans that carry the lectin. Source: FDA Bad Bug Book as quoted, rule PR-01. */
-const lectinBeans: readonly string[] = ['kidney-beans-dry', 'white-beans-dry', 'broad-beans-dry'];
+/** Dry beans that carry the lectin (FDA Bad Bug Book as quoted, rule PR-01); the second line takes the same steps as a precaution (from memory). */
+const lectinBeans: readonly string[] = [
+  'kidney-beans-dry', 'white-beans-dry', 'broad-beans-dry',
+  'black-beans-dry', 'borlotti-beans-dry', 'black-eyed-beans-dry',
+];
 /** Soak of rule PR-01: five hours, water thrown away. */
 const soakLimit = 300;
 const boilLimit = safetyRule('PR-01').limit ?? 0;

@@ -19,16 +19,38 @@ export const safetyWords = {
   'safety.notYet': 'Not checked yet: judge this one yourself.',
 
   'safety.title.HH-01': 'Hot food too cool',
-  'safety.say.HH-01': (p: { dish: string; celsius: number }, f: Formats) =>
-    `${p.dish} is to wait at ${f.degrees(p.celsius)}. Keep it at ${f.degrees(60)} or hotter, or serve it within two hours.`,
+  'safety.say.HH-01': (p: { dish: string; celsius: number; limit: number }, f: Formats) =>
+    `${p.dish} is to wait at ${f.degrees(p.celsius)}. Keep it at ${f.degrees(p.limit)} or hotter, or serve it within two hours.`,
   'safety.title.HH-02': 'Hot food without a margin',
-  'safety.say.HH-02': (p: { dish: string; celsius: number }, f: Formats) =>
-    `${p.dish} is to wait at ${f.degrees(p.celsius)}, which is just enough. Set the warmer to ${f.degrees(60)} or hotter.`,
+  'safety.say.HH-02': (p: { dish: string; celsius: number; limit: number }, f: Formats) =>
+    `${p.dish} is to wait at ${f.degrees(p.celsius)}, which is just enough. Set the warmer to ${f.degrees(p.limit)} or hotter.`,
   'safety.title.CH-02': 'Fridge at its edge',
-  'safety.say.CH-02': (p: { dish: string; celsius: number }, f: Formats) => `${p.dish} is to wait at ${f.degrees(p.celsius)}. Turn the fridge down a little, to ${f.degrees(4)}.`,
+  'safety.say.CH-02': (p: { dish: string; celsius: number; limit: number }, f: Formats) => `${p.dish} is to wait at ${f.degrees(p.celsius)}. Turn the fridge down a little, to ${f.degrees(Math.floor(p.limit))}.`,
   'safety.title.CH-01': 'Cold food too warm',
-  'safety.say.CH-01': (p: { dish: string; celsius: number }, f: Formats) =>
-    `${p.dish} is to wait at ${f.degrees(p.celsius)}. Keep it at ${f.degrees(5)} or colder: on ice, or in the fridge until it is served.`,
+  'safety.say.CH-01': (p: { dish: string; celsius: number; limit: number }, f: Formats) =>
+    `${p.dish} is to wait at ${f.degrees(p.celsius)}. Keep it at ${f.degrees(p.limit)} or colder: on ice, or in the fridge until it is served.`,
+  'safety.title.HH-03': 'Hot food below 63 degrees too long',
+  'safety.say.HH-03': (p: { dish: string; celsius: number; limit: number }, f: Formats) =>
+    `${p.dish} waits for two hours or more at ${f.degrees(p.celsius)}. United Kingdom rules allow less than ${f.degrees(p.limit)} once and for under two hours: keep it hotter, or throw it away.`,
+  'safety.title.CH-03': 'Cold food above 8 degrees too long',
+  'safety.say.CH-03': (p: { dish: string; celsius: number; limit: number }, f: Formats) =>
+    `${p.dish} waits for four hours or more at ${f.degrees(p.celsius)}. United Kingdom rules allow more than ${f.degrees(p.limit)} once and for under four hours: chill it, or throw it away.`,
+  'safety.title.CH-06': 'Too little cold space',
+  'safety.say.CH-06': (p: { litres: number; space: number; limit: number }, f: Formats) =>
+    `What is made ahead takes ${f.number(p.litres)} litres of cold, and of ${f.number(p.space)} litres only ${f.number(p.limit)} can be filled. Add a cool box with ice, or cook some of it later.`,
+  'safety.title.PR-07': 'Hot rice too cool',
+  'safety.say.PR-07': (p: { dish: string; celsius: number; limit: number }, f: Formats) =>
+    `${p.dish} is to wait at ${f.degrees(p.celsius)}. Keep rice at ${f.degrees(p.limit)} or hotter and cook it as late as you can.`,
+  'safety.title.ED-08': 'Milk in a flask not made for it',
+  'safety.say.ED-08': (p: { dispenser: string; drink: string }) =>
+    `${p.dispenser} holds ${p.drink}, which has milk in it. Insulated plastic dispensers are not made for milk: take one that is, fill it for a short time and wash tap and seals at once, or serve the milk apart.`,
+  'safety.title.EL-04': 'More than a plug carries',
+  'safety.say.EL-04': (p: { burner: string; watts: number; limit: number }, f: Formats) =>
+    `${p.burner} takes ${f.number(p.watts)} W; a plug carries ${f.number(p.limit)} W. Look at how it is wired and at the fuse board.`,
+  'safety.title.AL-02': 'Allergen that labels need not name',
+  'safety.say.AL-02': (p: { allergen: string; people: number }, f: Formats) =>
+    `${guests(p.people, f)} listed ${named(p.allergen)}, which labels in the United States need not name. Read the whole list of ingredients of everything bought, or ask the maker.`,
+  'safety.title.CX-05': 'Guests at higher risk',
   'safety.title.TC-01': 'Out too long',
   'safety.say.TC-01': (p: { dish: string; hours: number }, f: Formats) =>
     `${p.dish} stands out for ${hours(p.hours, f)}; two hours is the limit. Put out small bowls one after the other, on ice, or keep it hot.`,
@@ -55,8 +77,8 @@ export const safetyWords = {
     `${p.dish} keeps plants in oil for ${counted(Math.round(p.days), 'day', 'days', f)}. Use it within ${p.limit} days, or freeze it.`,
 
   'safety.title.ED-03a': 'Milk drink cools',
-  'safety.say.ED-03a': (p: { drink: string; celsius: number }, f: Formats) =>
-    `${p.drink} falls to ${f.degrees(p.celsius)} in the flask. With milk in it, keep it at ${f.degrees(60)} or hotter: smaller fills, or milk apart.`,
+  'safety.say.ED-03a': (p: { drink: string; celsius: number; aim: number }, f: Formats) =>
+    `${p.drink} falls to ${f.degrees(p.celsius)} in the flask. With milk in it, keep it at ${f.degrees(p.aim)} or hotter: smaller fills, or milk apart.`,
   'safety.title.ED-03b': 'Milk drink cold too long',
   'safety.say.ED-03b': (p: { drink: string; minutes: number }, f: Formats) =>
     `${p.drink} is under ${f.degrees(57)} for ${f.duration(p.minutes)}. Throw it away after two hours; refill sooner, or serve the milk apart.`,
@@ -130,6 +152,8 @@ export const safetyWords = {
     `Not checked for ${f.list(p.allergens.map(named))}: needs the contents of ${p.dish}, "${p.ingredient}"${p.others === 0 ? '' : `, and of ${counted(p.others, 'other dish', 'other dishes', f)}`}.`,
   'safety.needs.oilContents': (p: { allergens: readonly string[]; oil: string }, f: Formats) =>
     `Not checked for ${f.list(p.allergens.map(named))}: needs what the frying oil "${p.oil}" is made of. Choose an oil from the list in Kitchen.`,
+  'safety.needs.coldSpace': (p: { dishes: number; first: string }, f: Formats) => `Not checked: needs the litres of cold space in Kitchen (${others(p.dishes, p.first, f)}).`,
+  'safety.needs.higherRisk': 'Not checked: needs to know whether somebody at higher risk eats with you. Answer it in Guests.',
   'safety.needs.watch': 'Not checked: needs somebody to watch the oil in the day plan.',
   'safety.needs.cylinder': (p: { burner: string }) => `Not checked: needs the gas cylinder of ${p.burner} and where it stands.`,
   'safety.needs.circuit': (p: { appliance: string }) => `Not checked: needs the circuit that ${p.appliance} is plugged into.`,

@@ -4,7 +4,8 @@ import { rules } from '../../../shared/safety/rules';
 import { dish, judge, recipe } from './subject';
 
 const checked = ['HH-01', 'HH-02', 'CH-01', 'CH-02', 'PR-03', 'DF-01', 'TC-01', 'TC-02', 'TC-06', 'PR-01', 'PR-02', 'PR-04', 'DF-02', 'DF-03a', 'DF-03b', 'DF-04a', 'DF-04b', 'DF-12', 'DF-14', 'GC-01', 'GC-05',
-  'CD-04', 'CD-10', 'ED-03a', 'ED-03b', 'SC-03', 'LF-06', 'EL-01', 'AL-01a', 'AL-01b', 'AL-07', 'BO-01'];
+  'CD-04', 'CD-10', 'ED-03a', 'ED-03b', 'SC-03', 'LF-06', 'EL-01', 'AL-01a', 'AL-01b', 'AL-07', 'BO-01',
+  'HH-03', 'CH-03', 'CH-06', 'PR-07', 'ED-08', 'EL-04', 'AL-02', 'CX-05'];
 const sorted = (list: readonly string[]) => list.toSorted();
 
 describe('the whole of safety', () => {
