@@ -1,7 +1,7 @@
 import type { Brewing, Event, Pot } from '../event';
 import type { BurnerState } from '../kitchen';
 import type { DishPlan } from '../menu';
-import { book, bookHands, latestStart } from './calendar';
+import { bookHands, latestBrew } from './calendar';
 import type { BrewPlace } from './brew-place';
 import { isBrewed, liquidsBeside, roundSize, type RoundSize } from './round-size';
 
@@ -41,9 +41,9 @@ export function placeRounds(place: BrewPlace, dish: DishPlan, brewing: Brewing, 
     const best = all && after > 1e-6 && after < scrap ? bestRound(place, dish, brewing, beside, Math.round(left * 60) / 100, by) : most;
     if (best === null) break;
     rounds.push(best);
-    book(place.calendar, `pot ${best.pot.id}`, best.startAt, best.pouredAt);
+    place.calendar.book(`pot ${best.pot.id}`, best.startAt, best.pouredAt);
     bookHands(place.calendar, place.hands, best.startAt, best.startAt + best.size.startHands);
-    if (best.burner !== null) book(place.calendar, `burner ${best.burner}`, best.startAt, best.startAt + best.size.burnerMinutes);
+    if (best.burner !== null) place.calendar.book(`burner ${best.burner}`, best.startAt, best.startAt + best.size.burnerMinutes);
     left = Math.round((left - best.size.litres) * 1e6) / 1e6;
   }
   return rounds;
@@ -99,7 +99,7 @@ function bestCut(place: BrewPlace, dish: DishPlan, brewing: Brewing, beside: (li
 function placed(place: BrewPlace, dish: DishPlan, brewing: Brewing, { pot, burner }: Choice, size: RoundSize, by: number): PlacedRound | null {
   const wait = Math.min(place.values.waitMinutes, brewing.goodForMinutes / 2);
   const wish = { pot: `pot ${pot.id}`, burner: burner === null ? null : `burner ${burner.burner.id}`, burnerMinutes: size.burnerMinutes, minutes: size.minutes, by, wait, handsMinutes: size.startHands };
-  const startAt = latestStart(place.calendar, { ...wish, hands: place.hands }) ?? latestStart(place.calendar, { ...wish, hands: 0 });
+  const startAt = latestBrew(place.calendar, { ...wish, hands: place.hands }) ?? latestBrew(place.calendar, { ...wish, hands: 0 });
   return startAt === null ? null : { dish, pot, burner: burner?.burner.id ?? null, startAt, readyAt: startAt + size.minutes, pouredAt: by, size };
 }
 

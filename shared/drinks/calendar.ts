@@ -1,31 +1,47 @@
-/** Times at which pots and burners are in use, by id; `from` inclusive, `to` exclusive, minutes. */
-export type Calendar = Map<string, { readonly from: number; readonly to: number }[]>;
+import { latestStart, Profile, type Claim } from '../measure';
 
-/** Marks a thing as in use. */
-export function book(calendar: Calendar, id: string, from: number, to: number): void {
-  calendar.set(id, [...(calendar.get(id) ?? []), { from, to }]);
+/** Times at which pots, burners and hands are in use, by id. One of each: a second booking of the same minutes is a second use. */
+export class Calendar {
+  private readonly things = new Map<string, Profile>();
+  private readonly log: { readonly profile: Profile; readonly from: number; readonly to: number }[] = [];
+
+  /** When a thing is in use. */
+  of(id: string): Profile {
+    const known = this.things.get(id);
+    if (known !== undefined) return known;
+    const fresh = new Profile(1);
+    this.things.set(id, fresh);
+    return fresh;
+  }
+
+  /** Marks a thing as in use from `from` (inclusive) to `to` (exclusive), minutes. */
+  book(id: string, from: number, to: number): void {
+    const profile = this.of(id);
+    profile.add(from, to, 1);
+    this.log.push({ profile, from, to });
+  }
+
+  /** How much has been booked so far; for `backTo`. */
+  get booked(): number {
+    return this.log.length;
+  }
+
+  /** Takes back all bookings made since there were `booked`. */
+  backTo(booked: number): void {
+    for (const b of this.log.splice(booked)) b.profile.add(b.from, b.to, -1);
+  }
 }
 
-/** Start of the latest booking that overlaps [from, to); null when the thing is free. */
-export function clash(calendar: Calendar, id: string, from: number, to: number): number | null {
-  let latest: number | null = null;
-  for (const b of calendar.get(id) ?? []) if (b.from < to && from < b.to && (latest === null || b.from > latest)) latest = b.from;
-  return latest;
-}
+/** Pairs of hands, each with its own times. */
+const pairs = (calendar: Calendar, hands: number): Profile[] => Array.from({ length: hands }, (_, i) => calendar.of(`hands ${i}`));
 
 /** Whether one of so many pairs of hands is free in [from, to). */
-export function handsFree(calendar: Calendar, hands: number, from: number, to: number): boolean {
-  for (let i = 0; i < hands; i += 1) if (clash(calendar, `hands ${i}`, from, to) === null) return true;
-  return false;
-}
+export const handsFree = (calendar: Calendar, hands: number, from: number, to: number): boolean => pairs(calendar, hands).some((p) => p.conflict(from, to, 1) === null);
 
 /** Takes the first free pair of hands; nothing when none is free, somebody else must help then. */
 export function bookHands(calendar: Calendar, hands: number, from: number, to: number): void {
-  for (let i = 0; i < hands; i += 1) {
-    if (clash(calendar, `hands ${i}`, from, to) !== null) continue;
-    book(calendar, `hands ${i}`, from, to);
-    return;
-  }
+  const free = pairs(calendar, hands).findIndex((p) => p.conflict(from, to, 1) === null);
+  if (free >= 0) calendar.book(`hands ${free}`, from, to);
 }
 
 /** A wish: a pot from start until the drink is poured, and a burner (or none) for the first minutes. */
@@ -45,20 +61,19 @@ export interface Wish {
   readonly handsMinutes: number;
 }
 
-/** Latest whole start minute that leaves pot, burner and hands free; null when the drink would wait too long. */
-export function latestStart(calendar: Calendar, w: Wish): number | null {
-  let start = Math.floor(w.by - w.minutes);
-  while (start + w.minutes >= w.by - w.wait) {
-    const pot = clash(calendar, w.pot, start, w.by);
-    // The pot holds the drink until it is poured; one in use anywhere up to then is no use, whenever the start.
-    if (pot !== null && pot >= start + w.minutes) return null;
-    const burner = w.burner === null ? null : clash(calendar, w.burner, start, start + w.burnerMinutes);
-    if (pot === null && burner === null) {
-      if (w.hands === 0 || handsFree(calendar, w.hands, start, start + w.handsMinutes)) return start;
-      start -= 1;
-      continue;
-    }
-    start = burner === null ? start - 1 : Math.min(start - 1, Math.floor(burner - w.burnerMinutes));
+/** Latest whole start minute that leaves pot, burner and one pair of hands free; null when the drink would wait too long. */
+export function latestBrew(calendar: Calendar, w: Wish): number | null {
+  // The pot holds the drink until it is poured, so it must be free from the start on.
+  const low = Math.max(w.by - w.wait - w.minutes, calendar.of(w.pot).freeSince(w.by, 1));
+  const high = Math.floor(w.by - w.minutes);
+  if (low > high) return null;
+  const burner: Claim[] = w.burner === null ? [] : [{ profile: calendar.of(w.burner), amount: 1, from: 0, to: w.burnerMinutes }];
+  if (w.hands === 0) return latestStart(burner, low, high);
+  let latest: number | null = null;
+  for (const profile of pairs(calendar, w.hands)) {
+    const start = latestStart([...burner, { profile, amount: 1, from: 0, to: w.handsMinutes }], latest ?? low, high);
+    if (start !== null && (latest === null || start > latest)) latest = start;
+    if (latest === high) break;
   }
-  return null;
+  return latest;
 }

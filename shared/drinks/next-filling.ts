@@ -1,6 +1,6 @@
 import type { BrewPlace } from './brew-place';
 import { placeRounds, type PlacedRound } from './brewing';
-import { book, bookHands, handsFree } from './calendar';
+import { bookHands, handsFree } from './calendar';
 import { giveUpBefore, settleNewest, wantedAt, wantedBetween, type DrinkLine, type Filling } from './drink-line';
 import { evenAgain, evenShare, fillLitres, freshC } from './fill-share';
 import { cooled } from './rules';
@@ -44,7 +44,7 @@ function take(place: BrewPlace, line: DrinkLine, filling: Filling): void {
   giveUpBefore(line, at);
   filling.serving = serveFrom(line, filling);
   line.fillings.push(filling);
-  if (filling.vessel.pot !== null) book(place.calendar, `pot ${filling.vessel.pot}`, at, Math.max(filling.serving.until, at + 1));
+  if (filling.vessel.pot !== null) place.calendar.book(`pot ${filling.vessel.pot}`, at, Math.max(filling.serving.until, at + 1));
   const most = liftLitres(place.event, filling.rounds[0]?.pot.massKg ?? 0);
   bookHands(place.calendar, place.hands, at - place.values.pourMinutes, at + place.values.tripMinutes * Math.max(1, Math.ceil(filling.litres / most - 1e-9)));
   const more = wantedBetween(line, at, line.last + 1) - filling.serving.served > 1e-9;
@@ -88,7 +88,7 @@ function freeHands({ calendar, values, hands }: BrewPlace, line: DrinkLine, due:
 function fill(place: BrewPlace, line: DrinkLine, vessel: Vessel, at: number): Filling | null {
   const { calendar, values } = place;
   line.share = line.share === null ? evenShare(place, line, vessel, at) : evenAgain(place, line, vessel, at, line.share);
-  const before = new Map(calendar);
+  const { booked } = calendar;
   const wanted = fillLitres(place, line, vessel, at, line.share);
   const rounds = placeRounds(place, line.dish, line.brewing, wanted, at, wanted >= wantedBetween(line, at, line.last + 1) - 1e-9);
   const litres = Math.min(vessel.litres, rounds.reduce((sum, r) => sum + r.size.litres, 0));
@@ -97,8 +97,7 @@ function fill(place: BrewPlace, line: DrinkLine, vessel: Vessel, at: number): Fi
     const serving = serve(line.brewing, vessel, poured, (t) => wantedAt(line, t), line.last);
     if (serving.served > 1e-9) return { vessel, rounds, litres, serving };
   }
-  calendar.clear();
-  for (const [id, bookings] of before) calendar.set(id, bookings);
+  calendar.backTo(booked);
   return null;
 }
 

@@ -10,3 +10,5 @@ export * from './parse';
 export * from './money';
 export * from './extremes';
 export * from './proportion';
+export * from './profile';
+export * from './free-start';

@@ -1,7 +1,6 @@
-import { highest, lowest } from '../measure';
+import { earliestStart, highest, lowest } from '../measure';
 import { lengthOf, type Placed } from './job';
 import { claimsOf, kitchenHas, profilesOf, type Resources } from './resources';
-import { earliestStart } from './search';
 import type { Overload } from './types';
 import type { Message } from '../words';
 

@@ -1,7 +1,7 @@
+import { earliestStart, latestStart } from '../measure';
 import { lengthOf, type Job, type Placed } from './job';
 import { homeClaims, household, nightClaims } from './household-claims';
 import { book, claimsOf, kitchenHas, type Helper, type Resources } from './resources';
-import { earliestStart, latestStart } from './search';
 
 /** Range of starts open to a job. */
 export interface Range {

@@ -1,8 +1,7 @@
 import type { Event, Person } from '../event';
-import { minutesPerDay } from '../measure';
+import { minutesPerDay, Profile, type Claim } from '../measure';
 import { dayValues, type DayValues } from './day-values';
 import type { Job, Need } from './job';
-import { Profile } from './profile';
 
 /** A helper and how busy they are. Outside their hours they count as fully busy. */
 export interface Helper {
@@ -78,14 +77,6 @@ export function profilesOf(resources: Resources, need: Need): readonly Profile[]
 /** True when the kitchen has the thing at all, as many as asked for. */
 export const kitchenHas = (resources: Resources, need: Need): boolean =>
   profilesOf(resources, need).length > 0 && profilesOf(resources, need).every((p) => p.capacity >= need.count);
-
-/** One demand of a job at an offset from its start. */
-export interface Claim {
-  readonly profile: Profile;
-  readonly amount: number;
-  readonly from: number;
-  readonly to: number;
-}
 
 /** Claims of a job on things, and on a helper when one is given. */
 export function claimsOf(resources: Resources, job: Job, helper: Helper | null, withThings: boolean): readonly Claim[] {

@@ -1,4 +1,12 @@
-import type { Claim } from './resources';
+import type { Profile } from './profile';
+
+/** One demand at an offset from a start: so much of something from `from` until `to` minutes after it. */
+export interface Claim {
+  readonly profile: Profile;
+  readonly amount: number;
+  readonly from: number;
+  readonly to: number;
+}
 
 const wholeDown = (x: number): number => Math.floor(x + 1e-9);
 const wholeUp = (x: number): number => Math.ceil(x - 1e-9);

@@ -1,7 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import * as fc from 'fast-check';
-import { Profile } from '../../../shared/timeline/profile';
-import { earliestStart, latestStart } from '../../../shared/timeline/search';
+import { earliestStart, latestStart, Profile } from '../../../shared/measure';
 
 const booking = fc.record({ start: fc.integer({ min: 0, max: 100 }), length: fc.integer({ min: 0, max: 30 }), amount: fc.integer({ min: 1, max: 3 }) });
 
@@ -35,6 +34,19 @@ describe('a profile of use', () => {
     expect(profile.conflict(20, 30, 1)).toBeNull();
     expect(profile.conflict(0, 10, 1)).toBeNull();
     expect(profile.conflict(12, 12, 1)).toBeNull();
+  });
+});
+
+describe('how long something has been free', () => {
+  test('agrees with walking back minute by minute', () => {
+    fc.assert(fc.property(fc.array(booking, { maxLength: 10 }), fc.integer({ min: 0, max: 130 }), fc.integer({ min: 1, max: 3 }), (list, until, amount) => {
+      const profile = new Profile(4);
+      for (const b of list) profile.add(b.start, b.start + b.length, b.amount);
+      const used = countedBy(list);
+      let since = until;
+      while (since > -1 && used(since - 1) + amount <= 4) since -= 1;
+      expect(profile.freeSince(until, amount)).toBe(since < 0 ? Number.NEGATIVE_INFINITY : since);
+    }), { numRuns: 300 });
   });
 });
 

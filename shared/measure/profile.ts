@@ -47,4 +47,13 @@ export class Profile {
     }
     return null;
   }
+
+  /** The time since which `amount` more fits throughout until `until`; `until` itself when it does not fit just before, minus infinity when it always has. */
+  freeSince(until: number, amount: number): number {
+    let i = this.indexAt(until);
+    if (this.at[i] === until) i -= 1;
+    let since = until;
+    for (; i >= 0 && (this.used[i] ?? 0) + amount <= this.capacity + 1e-9; i -= 1) since = this.at[i] ?? since;
+    return since;
+  }
 }
