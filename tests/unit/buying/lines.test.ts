@@ -15,6 +15,8 @@ const need = fc.tuple(fc.constantFrom(...bought.map((i) => i.id)), fc.integer({ 
 const needs = fc.array(need, { minLength: 1, maxLength: 12 });
 const system = fc.constantFrom('metric', 'us');
 
+const held = (ingredient: string, amount: string, unit: string) => ({ ingredient, amount: { amount, unit } });
+
 describe('shopping lines', () => {
   it('buy at least what is needed and not in the larder, in whole packs; origins add up exactly, in files too', () => {
     fc.assert(fc.property(needs, system, fc.integer({ min: 0, max: 500 }), (list, s, grams) => {
@@ -121,7 +123,6 @@ describe('shopping lines', () => {
   });
 
   it('says which of the larder it cannot count, and buys as if it were not there', () => {
-    const held = (ingredient: string, amount: string, unit: string) => ({ ingredient, amount: { amount, unit } });
     const plan = buy([needOf('salt', 100, 'g'), needOf('grandmothers-mix', 100, 'g')], { larder: [held('salt', '3', 'piece'), held('salt', '20', 'g'), held('sugar', '2', 'slice'), held('grandmothers-mix', '1', 'cup')] });
     expect(plan.notCounted).toEqual([
       { id: 'buying.notCounted', params: { name: line(plan, 'salt').name, held: { amount: '3', unit: 'piece' }, listUnit: line(plan, 'salt').need.unit } },

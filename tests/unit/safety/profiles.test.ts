@@ -12,6 +12,12 @@ const set = (safetyProfile: Profile, higherRisk: boolean | null = false) => ({ p
 const at = (profile: Profile, place: 'hot' | 'cold', temperatureC: number, d = stew, higherRisk = false) =>
   judge({ dishes: [d], holding: { stew: { place, temperatureC } }, event: set(profile, higherRisk) });
 
+const labels = (p: Profile, allergen: string) => stands(judge({ event: { ...set(p), guests: { allergies: [{ allergen, people: 1 }] } } }), 'AL-02');
+const plug = (p: Profile, ratedW: number, kind = 'induction') => stands(judge({ event: { ...set(p), kitchen: { burners: [{ id: 'b', name: 'Plate', kind, ratedW }] } } }), 'EL-04');
+const drink = (ingredient: string) => dish(recipe('tea', [ingredient], { role: 'hotDrink', brewing: { method: 'infuse', hot: true, cupMl: 150 } }), { servedAs: 'cup' });
+const milkIn = (ingredient: string, flaskOf: Readonly<Record<string, unknown>>) => stands(judge({ dishes: [drink(ingredient)], event: { kitchen: { dispensers: [{ id: 'f', name: 'Flask', litres: 5, insulation: 'foam', dish: 'tea', ...flaskOf }] } } }), 'ED-08');
+const verdicts = (rule: string, place: 'hot' | 'cold', celsius: number, d = stew) => profiles.map((p) => stands(at(p, place, celsius, d), rule) === 'found');
+
 // Limits as printed in the sources named beside each rule of the table.
 describe('limits of the sets of rules', () => {
   it.each([['household', 57, 60, 5, 4.4], ['us', 57, 57, 5, 5], ['uk', 57, 63, 8, 5], ['eu', 57, 60, 5, 5]] as const)('%s', (safetyProfile, hotStop, hotTarget, coldStop, coldTarget) => {
@@ -22,7 +28,6 @@ describe('limits of the sets of rules', () => {
 });
 
 describe('what the sets of rules find', () => {
-  const verdicts = (rule: string, place: 'hot' | 'cold', celsius: number, d = stew) => profiles.map((p) => stands(at(p, place, celsius, d), rule) === 'found');
   it('warns of hot food at 61 °C only in the United Kingdom, at 58 °C everywhere but under the American code', () => {
     expect(verdicts('HH-02', 'hot', 61)).toEqual([false, false, true, false]);
     expect(verdicts('HH-02', 'hot', 58)).toEqual([true, false, true, true]);
@@ -48,18 +53,15 @@ describe('what the sets of rules find', () => {
   });
   it('wants milk tea at 63 °C in the United Kingdom', () => {
     const milkTea = dish(recipe('tea', ['milk-whole'], { role: 'hotDrink', brewing: { method: 'boilWithMilk', hot: true, milkShare: 0.5, cupMl: 150 } }), { servedAs: 'cup' });
-    const verdict = (p: Profile) => stands(judge({ dishes: [milkTea], dispensers: [flask('tea', [62, 61])], event: set(p) }), 'ED-03a');
-    expect(profiles.map(verdict)).toEqual(['in order', 'in order', 'found', 'in order']);
+    expect(profiles.map((p) => stands(judge({ dishes: [milkTea], dispensers: [flask('tea', [62, 61])], event: set(p) }), 'ED-03a'))).toEqual(['in order', 'in order', 'found', 'in order']);
   });
   it('names allergens that American labels leave out', () => {
-    const verdict = (p: Profile, allergen: string) => stands(judge({ event: { ...set(p), guests: { allergies: [{ allergen, people: 1 }] } } }), 'AL-02');
-    expect(profiles.map((p) => verdict(p, 'mustard'))).toEqual(['in order', 'found', 'in order', 'in order']);
-    expect(['milk', 'eggs', 'fish', 'crustaceans', 'nuts', 'peanuts', 'gluten', 'soya', 'sesame'].map((a) => verdict('us', a))).toEqual(Array.from({ length: 9 }, () => 'in order'));
+    expect(profiles.map((p) => labels(p, 'mustard'))).toEqual(['in order', 'found', 'in order', 'in order']);
+    expect(['milk', 'eggs', 'fish', 'crustaceans', 'nuts', 'peanuts', 'gluten', 'soya', 'sesame'].map((a) => labels('us', a))).toEqual(Array.from({ length: 9 }, () => 'in order'));
   });
   it('knows the plug of the United Kingdom: 13 A at 230 V', () => {
-    const verdict = (p: Profile, ratedW: number, kind = 'induction') => stands(judge({ event: { ...set(p), kitchen: { burners: [{ id: 'b', name: 'Plate', kind, ratedW }] } } }), 'EL-04');
-    expect(profiles.map((p) => verdict(p, 3500))).toEqual(['in order', 'in order', 'found', 'in order']);
-    expect([verdict('uk', 2990), verdict('uk', 2991), verdict('uk', 9000, 'gas')]).toEqual(['in order', 'found', 'in order']);
+    expect(profiles.map((p) => plug(p, 3500))).toEqual(['in order', 'in order', 'found', 'in order']);
+    expect([plug('uk', 2990), plug('uk', 2991), plug('uk', 9000, 'gas')]).toEqual(['in order', 'found', 'in order']);
   });
 });
 
@@ -95,11 +97,9 @@ describe('CH-06: room in the cold', () => {
 });
 
 describe('ED-08: flasks fit for milk', () => {
-  const drink = (ingredient: string) => dish(recipe('tea', [ingredient], { role: 'hotDrink', brewing: { method: 'infuse', hot: true, cupMl: 150 } }), { servedAs: 'cup' });
-  const verdict = (ingredient: string, flaskOf: Readonly<Record<string, unknown>>) => stands(judge({ dishes: [drink(ingredient)], event: { kitchen: { dispensers: [{ id: 'f', name: 'Flask', litres: 5, insulation: 'foam', dish: 'tea', ...flaskOf }] } } }), 'ED-08');
   it('cautions of milk in plastic insulation that is not marked for it', () => {
-    expect(verdict('milk-whole', {})).toBe('found');
-    expect([verdict('milk-whole', { fitForMilk: true }), verdict('milk-whole', { insulation: 'vacuum' }), verdict('black-tea', {})]).toEqual(['in order', 'in order', 'in order']);
+    expect(milkIn('milk-whole', {})).toBe('found');
+    expect([milkIn('milk-whole', { fitForMilk: true }), milkIn('milk-whole', { insulation: 'vacuum' }), milkIn('black-tea', {})]).toEqual(['in order', 'in order', 'in order']);
   });
 });
 

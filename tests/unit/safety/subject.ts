@@ -59,7 +59,7 @@ export interface Given {
 }
 
 const noFrying: FryingPlan = {
-  loads: [], batches: [], bowls: [], served: [], shortages: [], sessions: [], oil: [], fillLitres: fig(0), uptakeLitres: fig(0), buyLitres: fig(0),
+  loads: [], batches: [], bowls: [], served: [], shortages: [], leads: [], sessions: [], oil: [], fillLitres: fig(0), uptakeLitres: fig(0), buyLitres: fig(0),
   batchCount: fig(0), bowlCount: fig(0), batterKg: fig(0), pieces: fig(0), problems: [],
 };
 
@@ -76,7 +76,7 @@ const eventOf = (g: Given): Event => {
 export function judge(g: Given): SafetyPlan {
   const series = { fromMinute: minutes(720), values: [] };
   const counts = everyBand((b) => g.counts?.[b] ?? 0);
-  const wave = { id: 'w', name: 'Wave', from: minutes(720), to: minutes(750), counts, adults: counts.adult, children: 0, expected: counts, planned: counts, stay: { shortest: 30, usual: 60, longest: 90, mean: 60 } };
+  const wave = { id: 'w', name: 'Wave', from: minutes(720), to: minutes(750), counts, adults: counts.adult, children: 0, expected: counts, planned: counts, coming: fig(counts.adult), turnout: { invited: counts.adult, expected: counts.adult, share: 1, range: null, scale: 1, guess: null, uncertain: false }, stay: { shortest: 30, usual: 60, longest: 90, mean: 60 } };
   return planSafety(eventOf(g), {
     guests: { adults: fig(0), children: fig(0), planned: fig(0), waves: bandIds.some((b) => counts[b] > 0) ? [wave] : [], presence: { fromMinute: minutes(720), expected: [], p10: [], p90: [], planning: [] }, arrivals: series, departures: series, peak: fig(0), peakAt: minutes(720) },
     menu: { dishes: g.dishes ?? [], diets: [], allergies: g.allergies ?? [] },
