@@ -14,12 +14,17 @@ export function keepAside(): () => void {
   let timer = 0;
   let told = false;
   let kept: unknown = null;
+  let confirmed: unknown = null;
   let waitingSince: number | null = null;
   let last: DocumentState | null = null;
 
   const rest = (): void => {
     window.clearTimeout(timer);
     waitingSince = null;
+  };
+  const forget = (): void => {
+    kept = null;
+    confirmed = null;
   };
   const unkept = (): DocumentState | null => {
     const open = documentStore.get();
@@ -35,30 +40,29 @@ export function keepAside(): () => void {
     if (open === null) return;
     kept = open.event;
     const answer = await keepCopy(open);
+    if (answer.ok) confirmed = open.event;
     if (answer.ok || kept !== open.event) return;
     kept = null;
     if (unkept() !== null) wait(longestMs);
   };
+  const left = (): void => {
+    const open = documentStore.get();
+    // A keep that is on its way may be called off with the page: what has not arrived is sent again.
+    if (open?.unsaved === true && open.event !== confirmed) keepCopyNow(open);
+  };
   const ask = (event: BeforeUnloadEvent): void => {
-    void keep();
+    left();
     event.preventDefault();
   };
   const hidden = (): void => {
     if (document.visibilityState === 'hidden') void keep();
   };
-  const left = (): void => {
-    const open = unkept();
-    if (open === null) return;
-    kept = open.event;
-    keepCopyNow(open);
-  };
-
   const follow = (): void => {
     const open = documentStore.get();
     const unsaved = open?.unsaved === true;
     if (last !== null && last.openId !== open?.openId) {
       rest();
-      kept = null;
+      forget();
       documentLeft(last.openId);
     }
     last = open;
@@ -72,7 +76,7 @@ export function keepAside(): () => void {
     if (open === null) return;
     if (!unsaved) {
       rest();
-      kept = null;
+      forget();
       dropCopy(open.openId);
       return;
     }

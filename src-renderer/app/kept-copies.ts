@@ -27,7 +27,9 @@ export function keepCopy(work: Work): Promise<Answer<unknown>> {
 /** Puts unsaved work aside while the page is going away: at once, because a turn may never come. */
 export function keepCopyNow(work: Work): void {
   there.add(work.openId);
-  void call('recovery.keep', input(work), { leaving: true });
+  // Without line ends and indents, because the browser sends only a short text on behalf of a page that is gone.
+  const text = JSON.stringify(JSON.parse(serialiseEvent(work.event)));
+  void call('recovery.keep', { ...input(work), text }, { leaving: true });
 }
 
 /** Lets the copy of a document go, if there is one. */

@@ -1,6 +1,6 @@
 import { readFile, readdir, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import type { Page } from '@playwright/test';
+import type { Dialog, Page } from '@playwright/test';
 import { expect, test } from './fixture';
 import { openDemo } from './views-open';
 
@@ -25,11 +25,13 @@ async function saveAs(page: Page, name: string): Promise<void> {
 /** Leaves the page; answers whether the browser asked before. */
 async function leave(page: Page): Promise<boolean> {
   let asked = false;
-  page.once('dialog', (dialog) => {
+  const answer = (dialog: Dialog): void => {
     asked = dialog.type() === 'beforeunload';
     void dialog.accept();
-  });
+  };
+  page.on('dialog', answer);
   await page.reload();
+  page.off('dialog', answer);
   return asked;
 }
 
@@ -74,14 +76,16 @@ test.describe('Saving', () => {
   test('two quick saves are no change from outside, and a change in between is saved', async ({ app: { page, host } }) => {
     await openDemo(page, title);
     await saveAs(page, 'Feast');
+    const path = join(host.eventsFolder, 'Feast.brimful');
+    const { guests: { headcount: { children: unchanged } } } = JSON.parse(await readFile(path, 'utf8')) as { guests: { headcount: { children: number | null } } };
     await change(page, '29');
     await page.keyboard.press('Control+s');
     await page.keyboard.press('Control+s');
     await expect(page.getByText('Saved', { exact: true })).toBeVisible();
     await expect(page.getByRole('dialog')).toHaveCount(0);
-    const saved = JSON.parse(await readFile(join(host.eventsFolder, 'Feast.brimful'), 'utf8')) as { guests: { headcount: { children: number } } };
-    const before = JSON.parse(await readFile(join(host.eventsFolder, 'Feast.brimful.bak'), 'utf8')) as typeof saved;
-    expect([before.guests.headcount.children, saved.guests.headcount.children]).toEqual([26, 29]);
+    const saved = JSON.parse(await readFile(path, 'utf8')) as { guests: { headcount: { children: number | null } } };
+    const before = JSON.parse(await readFile(`${path}.bak`, 'utf8')) as typeof saved;
+    expect([before.guests.headcount.children, saved.guests.headcount.children]).toEqual([unchanged, 29]);
   });
 
   test('an event of a newer program is offered under another name and keeps its own file', async ({ app: { page, host } }) => {

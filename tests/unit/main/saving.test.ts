@@ -200,6 +200,18 @@ describe('work kept aside', () => {
     expect(titles()).toEqual(['mine']);
   });
 
+  it('that was let go by undo is kept again on the way out after redo', async () => {
+    await openPath('/a.brimful');
+    rename('mine');
+    await rest(1500);
+    documentStore.undo();
+    await rest(1500);
+    documentStore.redo();
+    window.dispatchEvent(new window.Event('pagehide'));
+    await rest(0);
+    expect(titles()).toEqual(['mine']);
+  });
+
   it('is kept at once when the window is hidden or left', async () => {
     await openPath('/a.brimful');
     rename('mine');
