@@ -32,19 +32,24 @@ function fewest(steps: readonly number[], top: number): { readonly packs: readon
 }
 
 /**
- * Least waste, then fewest packs, exact. In a best choice fewer than L packs are smaller than the largest (L its steps): any L of them have some
+ * Fewest packs among the totals from the least that covers the need up to `extra` steps more; of those the least total. Exact. With no extra:
+ * least waste, then fewest packs. In a best choice fewer than L packs are smaller than the largest (L its steps): any L of them have some
  * that add up to a multiple of L, for which largest packs do with no more pieces. So only the lowest L² steps need the table.
+ * One largest pack above the least total there is nothing more to gain: all largest packs reach it with the fewest there can be.
  */
-function exactCounts(steps: readonly number[], needed: number): number[] {
+function exactCounts(steps: readonly number[], needed: number, extra: number): number[] {
   const largest = Math.max(...steps);
   const big = steps.indexOf(largest);
   const spare = largest * Math.max(...steps.filter((s) => s < largest), 1);
   const whole = Math.max(0, Math.floor((needed - spare) / largest));
   const rest = needed - whole * largest;
-  const top = rest + largest;
+  const top = rest + 2 * largest;
   const table = fewest(steps, top);
-  let total = rest;
-  while (total < top && !Number.isFinite(table.packs[total] ?? Number.POSITIVE_INFINITY)) total += 1;
+  const packsOf = (n: number): number => table.packs[n] ?? Number.POSITIVE_INFINITY;
+  let least = rest;
+  while (least < top && !Number.isFinite(packsOf(least))) least += 1;
+  let total = least;
+  for (let n = least + 1; n <= Math.min(top, least + Math.min(extra, largest)); n += 1) if (packsOf(n) < packsOf(total)) total = n;
   const counts = steps.map((_, i) => (i === big ? whole : 0));
   for (let left = total; left > 0;) {
     const by = table.last[left] ?? -1;
@@ -55,24 +60,25 @@ function exactCounts(steps: readonly number[], needed: number): number[] {
   return counts;
 }
 
+interface Choice { readonly bought: Big; readonly packs: number; readonly counts: readonly PackCount[] }
+
 /** For sizes without a common step: the best of one size filled up with one other. */
-function bestPair(sizes: readonly Big[], needed: Big): PackCount[] {
-  let best: { readonly bought: Big; readonly packs: number; readonly counts: PackCount[] } | null = null;
+function bestPair(sizes: readonly Big[], needed: Big, extra: Big): readonly PackCount[] {
+  const choices: Choice[] = [];
   for (const a of sizes) {
     const most = Number(needed.div(a).round(0, Big.roundUp).toString());
     for (let n = Math.max(0, most - 40); n <= most; n += 1) {
       for (const b of sizes) {
         const left = needed.minus(a.times(n));
         const m = left.lte(0) ? 0 : Number(left.div(b).round(0, Big.roundUp).toString());
-        const bought = a.times(n).plus(b.times(m));
-        const packs = n + m;
-        if (best === null || bought.lt(best.bought) || (bought.eq(best.bought) && packs < best.packs)) {
-          best = { bought, packs, counts: [{ count: n, size: a }, { count: m, size: b }].filter((p) => p.count > 0) };
-        }
+        choices.push({ bought: a.times(n).plus(b.times(m)), packs: n + m, counts: [{ count: n, size: a }, { count: m, size: b }].filter((p) => p.count > 0) });
       }
     }
   }
-  return best?.counts ?? [];
+  const least = choices.reduce<Big | null>((min, c) => (min === null || c.bought.lt(min) ? c.bought : min), null);
+  if (least === null) return [];
+  const near = choices.filter((c) => c.bought.lte(least.plus(extra)));
+  return near.reduce<Choice | null>((best, c) => (best === null || c.packs < best.packs || (c.packs === best.packs && c.bought.lt(best.bought)) ? c : best), null)?.counts ?? [];
 }
 
 /** Pack sizes ready to choose from. */
@@ -92,10 +98,14 @@ export function readySizes(all: readonly Big[]): Sizes | null {
   return { sizes, step, steps: sizes.map((s) => Number(s.div(step).round(0).toString())) };
 }
 
-/** Packs that cover `needed` (in the unit of the sizes) with the least left over, and of those the fewest; largest first. Nothing for a need of zero. */
-export function choosePacks({ sizes, step, steps }: Sizes, needed: Big): PackCount[] {
+/**
+ * Packs that cover `needed` (in the unit of the sizes); largest first. Nothing for a need of zero. With no `extra` the least is left over, and of
+ * those choices the fewest packs; with it, the fewest packs of all choices that leave at most `extra` more than the least, and of those the least.
+ * @param extra in the unit of the sizes, 0 or more.
+ */
+export function choosePacks({ sizes, step, steps }: Sizes, needed: Big, extra = zero): readonly PackCount[] {
   if (needed.lte(0)) return [];
-  if (Math.max(...steps) > mostSteps) return bestPair(sizes, needed);
-  const counts = exactCounts(steps, Number(needed.div(step).round(0, Big.roundUp).toString()));
+  if (Math.max(...steps) > mostSteps) return bestPair(sizes, needed, extra);
+  const counts = exactCounts(steps, Number(needed.div(step).round(0, Big.roundUp).toString()), Number(extra.div(step).round(0, Big.roundDown).toString()));
   return sizes.flatMap((size, i) => ((counts[i] ?? 0) > 0 ? [{ count: counts[i] ?? 0, size }] : []));
 }

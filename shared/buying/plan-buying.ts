@@ -1,6 +1,7 @@
 import { Big } from 'big.js';
 import type { Event } from '../event';
 import type { Term } from '../figure';
+import { settle } from '../household';
 import { addMoney, moneyText, type Amount } from '../measure';
 import { ingredient, sections } from '../reference';
 import { costOf, inLarder, notCounted } from './cost';
@@ -13,10 +14,15 @@ import type { BuyingPlan, Need, ShoppingLine } from './types';
 
 const otherSection = 'other';
 
+/** What keeps for months may be bought a little in excess to carry home fewer packs. */
+function extraFor(event: Event, { row }: Purchase, missing: Big): Big {
+  return row !== undefined && row.keepsDays === null && missing.gt(0) ? missing.times(settle(event, 'buy.extraForFewerPacks').value) : new Big(0);
+}
+
 function packsFor(event: Event, purchase: Purchase, missing: Big): { readonly count: number; readonly size: Amount }[] {
   const { unit } = purchase;
   const shelf = purchase.sold && purchase.row !== undefined ? shelfOf(purchase.row, event.preferences.units, unit) : null;
-  if (shelf !== null) return choosePacks(shelf, missing).map(({ count, size }) => ({ count, size: { amount: size, unit } }));
+  if (shelf !== null) return choosePacks(shelf, missing, extraFor(event, purchase, missing)).map(({ count, size }) => ({ count, size: { amount: size, unit } }));
   const size = looseAmount({ amount: missing, unit });
   return size.amount.gt(0) ? [{ count: 1, size }] : [];
 }
@@ -65,7 +71,8 @@ function unknownOf(all: readonly Purchase[]): BuyingPlan['unknown'] {
 }
 
 /**
- * The shopping list: edible needs as purchased, one line per food in one unit, less the larder, in packs with the least left over.
+ * The shopping list: edible needs as purchased, one line per food in one unit, less the larder, in packs with the least left over;
+ * of what keeps, a little more when that makes fewer packs.
  * Rounded once, at the packs. Lines are in walking order of the shop, then by name.
  */
 export function planBuying(event: Event, needs: readonly Need[]): BuyingPlan {

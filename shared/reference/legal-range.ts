@@ -15,17 +15,23 @@ export interface LegalRange {
 /** How far beyond the known range a household may go (common practice, no source): a factor, and degrees for temperatures. */
 const factor = 4;
 const degrees = 15;
+/** Constants have no range of their own: a fifth either way is already another substance. */
+const constantShare = 0.2;
 
 const isTemperature = (p: Parameter): boolean => p.unit === 'C' || p.unit === 'degC';
 const isShare = (p: Parameter, high: number): boolean => (p.unit === '-' || p.unit === 'share' || p.unit === 'share of fill') && high <= 1;
 
-/** The row's own `min` and `max` where it has them; else the known range four times as wide both ways, shares never above 1, zero where the known range has it. */
+/** The known range four times as wide both ways, shares never above 1, zero where the known range has it. */
+function wideOf(p: Parameter): Pick<LegalRange, 'least' | 'most'> {
+  const { low, high, value } = p;
+  if (low === null || high === null) return { least: value - Math.abs(value) * constantShare, most: value + Math.abs(value) * constantShare };
+  if (isTemperature(p)) return { least: low - degrees, most: high + degrees };
+  return { least: low / factor, most: isShare(p, high) ? 1 : high * factor };
+}
+
+/** The row's own `min` and `max` where it has them, else as wide as `wideOf` says. */
 function rangeOf(p: Parameter): LegalRange {
-  const low = p.low ?? p.value;
-  const high = p.high ?? p.value;
-  const wide = isTemperature(p)
-    ? { least: low - degrees, most: high + degrees }
-    : { least: low / factor, most: isShare(p, high) ? 1 : high * factor };
+  const wide = wideOf(p);
   return { label: p.label, unit: p.unit === '-' ? '' : p.unit, least: p.min ?? wide.least, most: p.max ?? wide.most, usual: p.value };
 }
 

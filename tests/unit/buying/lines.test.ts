@@ -136,6 +136,13 @@ describe('shopping lines', () => {
     expect(buy([needOf('grandmothers-mix', 100, 'g'), needOf('grandmothers-mix', 2, 'piece'), needOf('salt', 5, 'g')], { larder }).notCounted).toEqual([]);
   });
 
+  it('takes fewer packs of what keeps, as far as the household allows', () => {
+    const packs = (id: string, amount: string, share: number) => line(buy([needOf(id, amount, 'kg')], { houseFigures: [{ figure: 'buy.extraForFewerPacks', value: share, why: 'test' }] }), id).packs.map((p) => [p.count, p.size.amount.toString()]);
+    expect([packs('chickpea-flour', '3.4', 0), packs('chickpea-flour', '3.4', 0.15)]).toEqual([[[1, '2'], [1, '1'], [1, '0.5']], [[2, '2']]]);
+    // Spinach does not keep.
+    expect(packs('spinach', '1.3', 0.6)).toEqual(packs('spinach', '1.3', 0));
+  });
+
   it('goes through the shop in order', () => {
     const plan = buy([needOf('salt', 10, 'g'), needOf('milk-whole', 1, 'L'), needOf('onion', 1, 'kg'), needOf('carrot', 1, 'kg')]);
     expect(plan.lines.map((l) => l.ingredient)).toEqual(['carrot', 'onion', 'milk-whole', 'salt']);

@@ -50,6 +50,27 @@ describe('choosing packs', () => {
     expect(choose(sizes, needed)).toEqual(expected);
   });
 
+  it('takes fewer packs where a little more is allowed, exactly as trying everything finds', () => {
+    fc.assert(fc.property(fc.uniqueArray(fc.integer({ min: 2, max: 15 }), { minLength: 1, maxLength: 4 }), fc.integer({ min: 1, max: 60 }), fc.integer({ min: 0, max: 20 }), (sizes, needed, extra) => {
+      const ready = readySizes(sizes.map((n) => new Big(n)));
+      const found = ready === null ? [] : choosePacks(ready, new Big(needed), new Big(extra));
+      const bought = found.reduce((sum, p) => sum + p.count * p.size.toNumber(), 0);
+      const packs = found.reduce((n, p) => n + p.count, 0);
+      const [least] = bestByTrying(sizes, needed);
+      // Fewest packs of every total that is allowed: one more than the least, two more, and so on.
+      const allowed = Array.from({ length: extra + 1 }, (_, more) => bestByTrying(sizes, least + more)).filter(([sum]) => sum <= least + extra);
+      const fewest = Math.min(...allowed.map(([, n]) => n));
+      expect([bought >= needed, bought <= least + extra, packs]).toEqual([true, true, fewest]);
+      expect(bought).toBe(Math.min(...allowed.filter(([, n]) => n === fewest).map(([sum]) => sum)));
+    }), { numRuns: 120 });
+  });
+
+  it('takes five gallons rather than three gallons and five small bottles', () => {
+    const ready = readySizes([new Big('48'), new Big('128')]);
+    const packs = (extra: number) => (ready === null ? [] : choosePacks(ready, new Big(620), new Big(extra)).map((p) => [p.count, p.size.toNumber()]));
+    expect([packs(0), packs(31)]).toEqual([[[3, 128], [5, 48]], [[5, 128]]]);
+  });
+
   it('covers the need with sizes that share no step', () => {
     fc.assert(fc.property(fc.integer({ min: 1, max: 90_000 }), (needed) => {
       const packs = choose(['1419.529', '3785.411784', '17237.492'], needed);

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { fryingOil, fryingOils, ingredient, smokePoints, unknownOilId } from '../../../shared/reference';
 
+const isFood = (id: string) => ingredient(id) !== undefined;
+
 describe('frying oils', () => {
   it('has one row for every smoke point of the table', () => expect(fryingOils.map((o) => o.id).toSorted()).toEqual(smokePoints.map((p) => p.oil).toSorted()));
 
@@ -21,7 +23,6 @@ describe('frying oils', () => {
   it('does not know what a blend is made of', () => expect(fryingOil('vegetable-blend')?.allergens).toBeNull());
 
   it('gives an unknown oil an id of its own that is no other food', () => {
-    const isFood = (id: string) => ingredient(id) !== undefined;
     expect(unknownOilId('Groundnut oil', isFood)).toBe('groundnut-oil');
     expect(unknownOilId('salt', isFood)).toBe('oil-salt');
     expect(unknownOilId('油', isFood)).toBe('oil');
