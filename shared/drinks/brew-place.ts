@@ -8,6 +8,7 @@ export interface BrewPlace {
   readonly event: Event;
   readonly values: BrewValues;
   readonly burners: readonly BurnerState[];
+  /** Smallest first. */
   readonly pots: readonly Pot[];
   readonly calendar: Calendar;
   /** People whose work is tea; at least one. Nobody starts, strains or fills two drinks at once. */

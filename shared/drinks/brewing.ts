@@ -9,7 +9,7 @@ import { isBrewed, liquidsBeside, roundSize, type RoundSize } from './round-size
 export interface PlacedRound {
   readonly dish: DishPlan;
   readonly pot: Pot;
-  readonly burner: string | null;
+  readonly burner: BurnerState | null;
   readonly startAt: number;
   readonly readyAt: number;
   readonly pouredAt: number;
@@ -43,7 +43,7 @@ export function placeRounds(place: BrewPlace, dish: DishPlan, brewing: Brewing, 
     rounds.push(best);
     place.calendar.book(`pot ${best.pot.id}`, best.startAt, best.pouredAt);
     bookHands(place.calendar, place.hands, best.startAt, best.startAt + best.size.startHands);
-    if (best.burner !== null) place.calendar.book(`burner ${best.burner}`, best.startAt, best.startAt + best.size.burnerMinutes);
+    if (best.burner !== null) place.calendar.book(`burner ${best.burner.burner.id}`, best.startAt, best.startAt + best.size.burnerMinutes);
     left = Math.round((left - best.size.litres) * 1e6) / 1e6;
   }
   return rounds;
@@ -52,12 +52,11 @@ export function placeRounds(place: BrewPlace, dish: DishPlan, brewing: Brewing, 
 /** Of all pots and burners: most litres first, then the shortest wait, then the smallest pot, then the better burner. */
 function bestRound(place: BrewPlace, dish: DishPlan, brewing: Brewing, beside: (litres: number) => number, litres: number, by: number): PlacedRound | null {
   const choices: Choice[] = [];
-  const pots = place.pots.toSorted((a, b) => a.litres - b.litres);
   const burners = isBrewed(brewing) ? place.burners : [null];
-  for (const pot of pots) {
+  for (const pot of place.pots) {
     const room = pot.litres * brewing.potFill;
     for (const burner of burners) {
-      const whole = roundSize(place, dish, brewing, litres, beside(litres), pot, burner);
+      const whole = roundSize(place, brewing, litres, beside(litres), pot, burner);
       if (whole.potLitres > room + 1e-9) {
         choices.push({ pot, burner, whole });
         continue;
@@ -85,7 +84,7 @@ interface Choice {
 function bestCut(place: BrewPlace, dish: DishPlan, brewing: Brewing, beside: (litres: number) => number, litres: number, by: number, choices: readonly Choice[]): PlacedRound | null {
   let best: PlacedRound | null = null;
   for (const choice of choices) {
-    const size = cut(place, dish, brewing, beside, litres, choice);
+    const size = cut(place, brewing, beside, litres, choice);
     if (size === null || (best !== null && size.litres < best.size.litres - 1e-6)) continue;
     // As much as the best and no wait there already: only more litres would be better.
     if (best !== null && best.readyAt === by && size.litres <= best.size.litres + 1e-6) continue;
@@ -100,15 +99,15 @@ function placed(place: BrewPlace, dish: DishPlan, brewing: Brewing, { pot, burne
   const wait = Math.min(place.values.waitMinutes, brewing.goodForMinutes / 2);
   const wish = { pot: `pot ${pot.id}`, burner: burner === null ? null : `burner ${burner.burner.id}`, burnerMinutes: size.burnerMinutes, minutes: size.minutes, by, wait, handsMinutes: size.startHands };
   const startAt = latestBrew(place.calendar, { ...wish, hands: place.hands }) ?? latestBrew(place.calendar, { ...wish, hands: 0 });
-  return startAt === null ? null : { dish, pot, burner: burner?.burner.id ?? null, startAt, readyAt: startAt + size.minutes, pouredAt: by, size };
+  return startAt === null ? null : { dish, pot, burner, startAt, readyAt: startAt + size.minutes, pouredAt: by, size };
 }
 
 /** The round, cut to what the pot may hold; null when not even a little fits. */
-function cut(place: BrewPlace, dish: DishPlan, brewing: Brewing, beside: (litres: number) => number, litres: number, { pot, burner, whole }: Choice): RoundSize | null {
+function cut(place: BrewPlace, brewing: Brewing, beside: (litres: number) => number, litres: number, { pot, burner, whole }: Choice): RoundSize | null {
   const room = pot.litres * brewing.potFill;
   // Liquid in the pot is a straight line over litres served; two points give it.
-  const small = roundSize(place, dish, brewing, litres / 2, beside(litres / 2), pot, burner);
+  const small = roundSize(place, brewing, litres / 2, beside(litres / 2), pot, burner);
   const slope = (whole.potLitres - small.potLitres) / (litres / 2);
   const most = Math.floor(((room - (whole.potLitres - slope * litres)) / slope) * 100 + 1e-6) / 100;
-  return most > 0.05 ? roundSize(place, dish, brewing, most, beside(most), pot, burner) : null;
+  return most > 0.05 ? roundSize(place, brewing, most, beside(most), pot, burner) : null;
 }

@@ -27,13 +27,13 @@ export function planDrinks(event: Event, menu: MenuPlan, kitchen: KitchenPlan): 
   const lines = linesOf(event, menu.dishes, values);
   const serving = new Set(lines.flatMap((l) => l.vessels.flatMap((v) => (v.pot === null ? [] : [v.pot]))));
   const free = event.kitchen.pots.filter((p) => !serving.has(p.id));
-  const place: BrewPlace = { event, values, burners: drinkBurners(event, kitchen.burners), pots: free.length > 0 ? free : event.kitchen.pots, calendar: new Calendar(), hands: Math.max(1, event.people.filter((p) => p.roles.includes('tea')).length) };
+  const place: BrewPlace = { event, values, burners: drinkBurners(event, kitchen.burners), pots: (free.length > 0 ? free : event.kitchen.pots).toSorted((a, b) => a.litres - b.litres), calendar: new Calendar(), hands: Math.max(1, event.people.filter((p) => p.roles.includes('tea')).length) };
   for (;;) {
     const next = lines.filter((l) => l.next !== null).reduce<DrinkLine | null>((first, l) => (first === null || (l.next ?? 0) < (first.next ?? 0) ? l : first), null);
     if (next === null) break;
     nextFilling(place, next);
   }
-  const { rounds, fills } = numberRounds(event, lines);
+  const { rounds, fills } = numberRounds(place, lines);
   return {
     rounds, fills, totals: lines.map((l) => drinkTotal(l, rounds)),
     dispensers: lines.flatMap((l) => l.vessels.flatMap((v) => dispenserPlan(l, v) ?? [])),

@@ -1,17 +1,19 @@
 import type { Event } from '../event';
 import { settle } from '../household';
 import { minutes } from '../measure';
+import type { BrewPlace } from './brew-place';
+import { roundFigures } from './round-figures';
 import type { DrinkLine } from './drink-line';
 import type { PlacedRound } from './brewing';
 import { ingredientsOf } from './round-lines';
 import type { BrewRound, Fill } from './types';
 
 /** All rounds, numbered in order of start, and the fills that take from them. */
-export function numberRounds(event: Event, lines: readonly DrinkLine[]): { readonly rounds: readonly BrewRound[]; readonly fills: readonly Fill[] } {
+export function numberRounds(place: BrewPlace, lines: readonly DrinkLine[]): { readonly rounds: readonly BrewRound[]; readonly fills: readonly Fill[] } {
   const placed = lines.flatMap((line) => line.fillings.flatMap((f) => f.rounds.map((round) => ({ line, round }))))
     .sort((a, b) => a.round.startAt - b.round.startAt || a.round.readyAt - b.round.readyAt);
   const numberOf = new Map(placed.map(({ round }, i) => [round, i + 1]));
-  const rounds = placed.map(({ line, round }, i) => brewRound(line, round, i + 1));
+  const rounds = placed.map(({ line, round }, i) => brewRound(place, line, round, i + 1));
   const fills = lines.flatMap((line) => line.fillings.flatMap((f, at) => {
     const before = line.fillings.slice(0, at).findLast((other) => other.vessel === f.vessel);
     let room = f.litres;
@@ -20,7 +22,7 @@ export function numberRounds(event: Event, lines: readonly DrinkLine[]): { reado
       room -= litres;
       return {
         dispenser: f.vessel.id, at: minutes(f.serving.at), litres, round: numberOf.get(round) ?? 0, leftLitres: i === 0 ? (before?.serving.left ?? 0) : 0,
-        trips: Math.max(1, Math.ceil(litres / liftLitres(event, round.pot.massKg) - 1e-9)),
+        trips: Math.max(1, Math.ceil(litres / liftLitres(place.event, round.pot.massKg) - 1e-9)),
       };
     });
   }));
@@ -32,9 +34,10 @@ export function liftLitres(event: Event, vesselKg: number): number {
   return Math.max(1, settle(event, 'lift.loneLitres').value - Math.max(0, vesselKg - settle(event, 'lift.loneVesselKg').value));
 }
 
-function brewRound(line: DrinkLine, r: PlacedRound, number: number): BrewRound {
+function brewRound(place: BrewPlace, line: DrinkLine, r: PlacedRound, number: number): BrewRound {
+  const { water, heat } = roundFigures(place, line.brewing, r, r.size);
   return {
-    number, drink: line.dish.id, pot: r.pot.id, burner: r.burner, startAt: minutes(r.startAt), boilAt: minutes(r.startAt + r.size.boilMinutes), readyAt: minutes(r.readyAt), startHands: r.size.startHands, finishHands: r.size.finishHands,
-    litres: r.size.litres, waterLitres: r.size.water, heatMinutes: r.size.heat, ingredients: ingredientsOf(line.dish, line.brewing, r.size.litres, r.size.water.value),
+    number, drink: line.dish.id, pot: r.pot.id, burner: r.burner?.burner.id ?? null, startAt: minutes(r.startAt), boilAt: minutes(r.startAt + r.size.boilMinutes), readyAt: minutes(r.readyAt), startHands: r.size.startHands, finishHands: r.size.finishHands,
+    litres: r.size.litres, waterLitres: water, heatMinutes: heat, ingredients: ingredientsOf(line.dish, line.brewing, r.size.litres, water.value),
   };
 }
