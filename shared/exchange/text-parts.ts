@@ -62,7 +62,8 @@ export function fryingLines({ frying, menu, event }: Plan, f: Formats): Lines {
     ...(frying.bowls.length === 0 ? [] : [say(f, 'report.bowls', { bowls: frying.bowls.length, batterKg: frying.batterKg.value })]),
     say(f, 'report.oil', { buy: frying.buyLitres.value, fill: frying.fillLitres.value }),
     ...frying.sessions.map((s) => say(f, 'report.heat', { pan: panName(s.pan), on: s.heatOnAt, off: s.heatOffAt })),
-    ...frying.shortages.flatMap((s) => [say(f, 'report.unmet', { dish: dishName(s.dish), unmet: s.unmet, from: s.from, to: s.to }), ...s.remedies.map((remedy) => `  ${sayMessage(f, remedy)}`)]),
+    ...frying.shortages.flatMap((s) => [say(f, 'report.unmet', { dish: dishName(s.dish), unmet: s.unmet, from: s.from, to: s.to }), ...[...s.remedies, ...(s.note === null ? [] : [s.note])].map((more) => `  ${sayMessage(f, more)}`)]),
+    ...frying.leads.flatMap((lead) => (lead.note === null ? [] : [sayMessage(f, lead.note)])),
     ...problems,
   ];
 }

@@ -22,7 +22,7 @@ export function planFrying(event: Event, menu: MenuPlan, kitchen: KitchenPlan): 
   const uptakeLitres = uptakeTotal(oil);
   return {
     loads: schedule.dishes.flatMap((d) => loadsOf(event, d)), batches, bowls,
-    served: schedule.dishes.map((d) => d.served), shortages: schedule.dishes.flatMap((d) => d.shortages),
+    served: schedule.dishes.map((d) => d.served), shortages: schedule.dishes.flatMap((d) => d.shortages), leads: schedule.dishes.flatMap((d) => d.leads),
     sessions: oilSessions(event, batches, oil), oil, fillLitres, uptakeLitres, buyLitres: oilToBuy(event, fillLitres, uptakeLitres),
     batchCount: batchCount(schedule.dishes, batches), bowlCount: bowlCount(event, bowls), batterKg: batterKg(bowls), pieces: pieceCount(batches),
     problems: schedule.dishes.flatMap((d) => (d.problem === null ? [] : [d.problem])),

@@ -3,10 +3,11 @@ import { minutes } from '../measure';
 import type { DishPlan, MenuPlan } from '../menu';
 import type { Message } from '../words';
 import { dishParts, solveParts, type DishPart } from './dish-parts';
-import { portionMinutes } from './exact';
+import { portionMinutes, type FrySolution } from './exact';
+import { leadsOf } from './leads';
 import { assignPans, take, type FryLine } from './lines';
-import { shortagesOf } from './shortage';
-import type { Batch, ServedPlan, Shortage } from './types';
+import { shortagesOf, type Doubt } from './shortage';
+import type { Batch, LeadPlan, ServedPlan, Shortage } from './types';
 import { mainWave } from './waves';
 
 /** A dish as scheduled: what it took, what it left. */
@@ -16,6 +17,7 @@ export interface DishSchedule {
   readonly parts: readonly DishPart[];
   readonly served: ServedPlan;
   readonly shortages: readonly Shortage[];
+  readonly leads: readonly LeadPlan[];
   readonly problem: Message | null;
 }
 /** All batches, numbered in order of put-in (bowls not yet given), and the dishes. */
@@ -40,11 +42,11 @@ export function scheduleFrying(event: Event, menu: MenuPlan, lines: readonly Fry
     const parts = dishParts(event, dish, frying, lines);
     const wanted = portionMinutes(dish.demand.values.map((n) => Math.max(0, Math.round(n))), dish.demand.fromMinute);
     if (parts.length === 0) {
-      return { dish, frying, parts, served: servedPlan(dish, wanted), shortages: shortagesOf(event, dish, frying, [], wanted, wanted), problem: whyNot(event, dish, wanted.length) };
+      return { dish, frying, parts, served: servedPlan(dish, wanted), shortages: shortagesOf(event, dish, frying, [], wanted, wanted, null), leads: [], problem: whyNot(event, dish, wanted.length) };
     }
     const solutions = solveParts(event, frying, parts, wanted);
     const unmet = solutions.flatMap((s) => s.unmet);
-    const shortages = shortagesOf(event, dish, frying, parts, wanted, unmet);
+    const shortages = shortagesOf(event, dish, frying, parts, wanted, unmet, doubtOf(solutions, parts));
     solutions.forEach((solution, at) => {
       const part = parts[at];
       if (part === undefined) return;
@@ -54,9 +56,15 @@ export function scheduleFrying(event: Event, menu: MenuPlan, lines: readonly Fry
       }
       for (const b of solution.batches) take(part.line, b.dropAt, b.dropAt + part.load.plan.cycleMinutes.value);
     });
-    return { dish, frying, parts, served: servedPlan(dish, unmet), shortages, problem: null };
+    return { dish, frying, parts, served: servedPlan(dish, unmet), shortages, leads: leadsOf(event, dish, frying, parts, solutions), problem: null };
   });
   return { batches: number(placed, lines), dishes };
+}
+
+function doubtOf(solutions: readonly FrySolution[], parts: readonly DishPart[]): Doubt {
+  if (solutions.some((s) => !s.exact)) return 'quick';
+  if (parts.length > 1) return 'shared';
+  return parts.some((p) => p.line.taken.size > 0) ? 'after' : null;
 }
 
 function batchOf(event: Event, dish: DishPlan, frying: Frying, part: DishPart, dropAt: number, eaten: readonly number[]): Placed {

@@ -5,6 +5,9 @@ import type { Message } from '../words';
 import { trialServes, type DishPart, type Trial } from './dish-parts';
 import type { Shortage } from './types';
 
+/** Why the least unmet is not proven: the search gave way to a quick rule, several unequal lines share the dish by a rule, or other dishes came first; null when it is. */
+export type Doubt = 'quick' | 'shared' | 'after' | null;
+
 /** Minutes without anybody going short that part one shortage from the next. */
 const apart = 30;
 
@@ -23,12 +26,13 @@ function tries(parts: readonly DishPart[], frying: Frying): Try[][] {
 }
 
 /** Stretches in which portions go unmet, and of each kind of change the smallest that serves everybody, planned again to be sure. */
-export function shortagesOf(event: Event, dish: DishPlan, frying: Frying, parts: readonly DishPart[], wanted: readonly number[], unmet: readonly number[]): Shortage[] {
+export function shortagesOf(event: Event, dish: DishPlan, frying: Frying, parts: readonly DishPart[], wanted: readonly number[], unmet: readonly number[], doubt: Doubt): Shortage[] {
   if (unmet.length === 0) return [];
   const remedies = parts.length === 0 ? [] : tries(parts, frying).flatMap((ladder) => {
     const works = ladder.find(({ trial }) => trialServes(event, frying, parts, wanted, trial));
     return works === undefined ? [] : [works.message];
   });
+  const note: Message | null = doubt === null ? null : { id: `frying.shortage.${doubt}`, params: { dish: dish.name } };
   const runs: number[][] = [];
   for (const minute of [...unmet].sort((a, b) => a - b)) {
     const run = runs.at(-1);
@@ -38,6 +42,6 @@ export function shortagesOf(event: Event, dish: DishPlan, frying: Frying, parts:
   return runs.map((run) => {
     const from = run[0] ?? 0;
     const to = run.at(-1) ?? from;
-    return { dish: dish.id, from: minutes(from), to: minutes(to), wanted: wanted.filter((t) => t >= from && t <= to).length, unmet: run.length, remedies };
+    return { dish: dish.id, from: minutes(from), to: minutes(to), wanted: wanted.filter((t) => t >= from && t <= to).length, unmet: run.length, remedies, proven: doubt === null, note };
   });
 }

@@ -76,6 +76,22 @@ export interface Shortage {
   readonly unmet: number;
   /** The smallest changes that serve everybody, each tried out. */
   readonly remedies: readonly Message[];
+  /** No plan on these pans leaves fewer without. False when a quick rule answered, when several unequal pans share the dish by a rule, or when another dish has taken the pans first. */
+  readonly proven: boolean;
+  /** What is not proven, and why; null when all is. */
+  readonly note: Message | null;
+}
+
+/** How long before it is wanted a dish comes out of the oil, on one line of equal pans. */
+export interface LeadPlan {
+  readonly dish: string;
+  readonly station: string;
+  /** Minutes the cook asked for. */
+  readonly wanted: number;
+  /** Minutes in force: as asked, or the longest that still serves everybody. */
+  readonly minutes: number;
+  /** Says that and why the lead was cut; null when it was not. */
+  readonly note: Message | null;
 }
 
 /** A pan from heat-on to heat-off; somebody's attention is on it throughout. */
@@ -107,6 +123,7 @@ export interface FryingPlan {
   readonly bowls: readonly Bowl[];
   readonly served: readonly ServedPlan[];
   readonly shortages: readonly Shortage[];
+  readonly leads: readonly LeadPlan[];
   readonly sessions: readonly OilSession[];
   readonly oil: readonly OilPlan[];
   readonly fillLitres: Figure;

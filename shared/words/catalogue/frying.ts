@@ -57,6 +57,11 @@ export const fryingWords = {
   'frying.shortage.pans': (p: { pans: number; station: string }, f: Formats) => `Add ${f.plural(p.pans, '1 pan', `${f.number(p.pans)} pans`)} like the first at ${p.station}, each with its own burner.`,
   'frying.shortage.hold': (p: { minutes: number }, f: Formats) => `Let fried pieces wait up to ${f.duration(p.minutes)} on the rack.`,
   'frying.shortage.load': (p: { pieces: number; now: number }, f: Formats) => `Fry ${f.plural(p.pieces, '1 piece', `${f.number(p.pieces)} pieces`)} at once instead of ${f.number(p.now)}, in a larger pan on a stronger burner.`,
+  'frying.shortage.quick': (p: { dish: string }) => `That fewer portions of ${p.dish} could not go short is not proven: there were too many plans to look at, and a quick rule was used.`,
+  'frying.shortage.shared': (p: { dish: string }) => `That fewer portions of ${p.dish} could not go short is not proven: unequal pans share the dish by how fast they fry.`,
+  'frying.shortage.after': (p: { dish: string }) => `That fewer portions of ${p.dish} could not go short is not proven: other dishes took the pans first.`,
+  'frying.lead.cut': (p: { dish: string; station: string; minutes: number; wanted: number }, f: Formats) => `The lead for ${p.dish} at ${p.station} was cut to ${f.duration(p.minutes)} from ${f.duration(p.wanted)}, because the pans could not serve as many in time with more.`,
+  'frying.lead.hold': (p: { dish: string; station: string; minutes: number; wanted: number }, f: Formats) => `The lead for ${p.dish} at ${p.station} was cut to ${f.duration(p.minutes)} from ${f.duration(p.wanted)}, because a fried piece may not wait longer.`,
   'frying.problem.noStation': (p: { dish: string }) => `Nobody fries ${p.dish} yet. Add it to a frying station in the kitchen.`,
   'frying.problem.noHeat': (p: { dish: string }) => `No pan can fry ${p.dish}: its station has no pan, or the burner cannot keep the oil hot. Give the station a pan on a stronger burner.`,
 } as const satisfies Record<string, Entry>;

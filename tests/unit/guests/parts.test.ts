@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import * as fc from 'fast-check';
 import { addCrowd, addFamily, emptyCrowd, familySizes, percentile } from '../../../shared/guests/crowd';
-import { inProportion } from '../../../shared/guests/headcount';
+import { inProportion } from '../../../shared/measure';
 import { planGuests } from '../../../shared/guests';
 import { demo } from '../demo/demo';
 import { pertSlices } from '../../../shared/guests/scenarios';
@@ -86,7 +86,7 @@ describe('minutes spent', () => {
       expect(minutesSpent(s, u + 1)).toBeGreaterThanOrEqual(minutesSpent(s, u) - 1e-6);
     }));
   });
-  test('a fixed stay of 90 and arrivals over 60 minutes: half there at 30, all at 60, none at 150 (methods, section 1.1)', () => {
+  test('a fixed stay of 90 and arrivals over 60 minutes: half there at 30, all at 60, none at 150 (own arithmetic)', () => {
     const coming = { from: 0, to: 60, stay: { shortest: 90, usual: 90, longest: 90 } };
     expect([30, 60, 90, 120, 150].map((t) => 60 * presentChance(coming, t))).toEqual([30, 60, 60, 30, 0]);
   });

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { parseEvent, type Event } from '../../../shared/event';
 import { setHeadcount } from '../../../shared/edit';
 import { planJson } from '../../../shared/exchange';
-import { recompute, type Figure, type Working } from '../../../shared/figure';
+import { entered, figure, just, recompute, type Figure, type Working } from '../../../shared/figure';
 import { fryingRules } from '../../../shared/figure/register/frying';
 import { guestsRules } from '../../../shared/figure/register/guests';
 import { menuRules } from '../../../shared/figure/register/menu';
@@ -60,6 +60,17 @@ describe('workings say what was done, for the demos and for other headcounts, co
   });
   const plans = events.map((event) => ({ event, opened: figuresIn(plan(event)).flatMap((f) => opened(f.where, f.figure)).filter((o) => held.has(o.working.rule)) }));
   const once = (faults: readonly string[]): string[] => [...new Map(faults.map((f) => [f.replace(/^\S+ /, ''), f])).values()].slice(0, 40);
+  it('opens every rule of these rooms but two for a burner that cannot heat its pan', () => {
+    const seen = new Set(plans.flatMap((p) => p.opened.map((o) => o.working.rule)));
+    expect([...held].filter((rule) => !seen.has(rule))).toEqual(['fry.turnMinutes', 'fry.worstCaseDrop']);
+  });
+  it('notices an idle input, an entry that is not there, and a definition that varies', () => {
+    const figureOf = (value: number): Figure => figure(value, '', () => ({ rule: 'fry.load', terms: [entered('a', { text: '' }, value, '', 'kitchen.roomC'), { key: 'b', label: { text: '' }, value, unit: '', origin: { kind: 'definition' } }], sum: just('a') }));
+    const [one, two] = [opened('x', figureOf(1)), opened('x', figureOf(2))];
+    expect(one.flatMap(unused)).toHaveLength(1);
+    expect(one.flatMap((o) => wrongEntries(load('lantern-evening'), o))).toHaveLength(1);
+    expect([...definitions([...one, ...two]).values()].map((v) => v.size)).toEqual([2]);
+  });
   it('uses every input it shows', () => expect(once(plans.flatMap((p) => p.opened.flatMap(unused)))).toEqual([]));
   it('shows as entered what stands in that field of the event', () => expect(once(plans.flatMap((p) => p.opened.flatMap((o) => wrongEntries(p.event, o))))).toEqual([]));
   it('calls a definition only what is the same in every event', () => {

@@ -78,7 +78,7 @@ export function lanternPlan(options: { readonly batches?: number; readonly jobs?
     event,
     guests: {
       adults: fig(68, 'people'), children: fig(21, 'people'), planned: fig(89, 'people'), peak: fig(60, 'people'), peakAt: minutes(720),
-      waves: [{ id: 'early', name: 'Early', from: minutes(660), to: minutes(720), counts: event.guests.waves[0]!.counts, adults: 68, children: 21, expected: event.guests.waves[0]!.counts, planned: event.guests.waves[0]!.counts, stay: { ...stay, mean: 100 } }],
+      waves: [{ id: 'early', name: 'Early', from: minutes(660), to: minutes(720), counts: event.guests.waves[0]!.counts, adults: 68, children: 21, expected: event.guests.waves[0]!.counts, planned: event.guests.waves[0]!.counts, coming: fig(89, 'people'), turnout: { invited: 89, expected: 89, share: 1, range: null, scale: 1, guess: null, uncertain: false }, stay: { ...stay, mean: 100 } }],
       presence: { fromMinute: minutes(660), expected: [], p10: [], p90: [], planning: [] }, arrivals: { fromMinute: minutes(660), values: [] }, departures: { fromMinute: minutes(660), values: [] },
     },
     menu: { dishes: [dish(event, 'fritters', 'piece', 'piece', 300), dish(event, 'tea', 'cup', 'L', 12)], diets: [], allergies: [{ allergen: 'nuts', people: 2, containing: ['fritters'], open: ['tea'] }] },
@@ -92,7 +92,7 @@ export function lanternPlan(options: { readonly batches?: number; readonly jobs?
     },
     kitchen: { pans: [], burners: [] },
     frying: {
-      ...fried(event, batchCount), loads: [load], served: [], shortages: [], sessions: [{ station: 'stove', pan: 'wok', heatOnAt: minutes(652), readyAt: minutes(666), heatOffAt: minutes(840) }],
+      ...fried(event, batchCount), loads: [load], served: [], shortages: [], leads: [], sessions: [{ station: 'stove', pan: 'wok', heatOnAt: minutes(652), readyAt: minutes(666), heatOffAt: minutes(840) }],
       oil: [{ pan: 'wok', fillLitres: fig(3, 'L'), uptakeLitres: fig(1.1, 'L'), heatUpMinutes: fig(14, 'min'), topUps: [{ afterBatch: 10, litres: 0.4 }], loadedFreeRimMm: fig(46, 'mm'), loadedFillShare: fig(0.38, '') }],
       fillLitres: fig(3, 'L'), uptakeLitres: fig(1.1, 'L'), buyLitres: fig(4.1, 'L'), batchCount: fig(batchCount, 'batches'), bowlCount: fig(5, 'bowls'), batterKg: fig(11, 'kg'), pieces: fig(300, 'pieces'), problems: [],
     },

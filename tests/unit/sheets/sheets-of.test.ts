@@ -82,7 +82,7 @@ describe('the fry sheet', () => {
 
   it('says what stays unserved', () => {
     const plan = lanternPlan();
-    const short = { ...plan, frying: { ...plan.frying, shortages: [{ dish: 'fritters', from: plan.guests.peakAt, to: plan.guests.peakAt, wanted: 60, unmet: 24, remedies: [] }] } };
+    const short = { ...plan, frying: { ...plan.frying, shortages: [{ dish: 'fritters', from: plan.guests.peakAt, to: plan.guests.peakAt, wanted: 60, unmet: 24, remedies: [], proven: true, note: null }] } };
     const html = sheetDocument(sheetsOf(short, formatsFor(plan.event.preferences, plan.event.day), { ...options, only: ['fry'] }), { lang: 'en-GB' });
     expect(text(html)).toContain('leaves 24 pieces unserved');
   });
