@@ -17,6 +17,8 @@ const system = fc.constantFrom('metric', 'us');
 
 const held = (ingredient: string, amount: string, unit: string) => ({ ingredient, amount: { amount, unit } });
 
+const packs = (id: string, amount: string, share: number) => line(buy([needOf(id, amount, 'kg')], { houseFigures: [{ figure: 'buy.extraForFewerPacks', value: share, why: 'test' }] }), id).packs.map((p) => [p.count, p.size.amount.toString()]);
+
 describe('shopping lines', () => {
   it('buy at least what is needed and not in the larder, in whole packs; origins add up exactly, in files too', () => {
     fc.assert(fc.property(needs, system, fc.integer({ min: 0, max: 500 }), (list, s, grams) => {
@@ -137,7 +139,6 @@ describe('shopping lines', () => {
   });
 
   it('takes fewer packs of what keeps, as far as the household allows', () => {
-    const packs = (id: string, amount: string, share: number) => line(buy([needOf(id, amount, 'kg')], { houseFigures: [{ figure: 'buy.extraForFewerPacks', value: share, why: 'test' }] }), id).packs.map((p) => [p.count, p.size.amount.toString()]);
     expect([packs('chickpea-flour', '3.4', 0), packs('chickpea-flour', '3.4', 0.15)]).toEqual([[[1, '2'], [1, '1'], [1, '0.5']], [[2, '2']]]);
     // Spinach does not keep.
     expect(packs('spinach', '1.3', 0.6)).toEqual(packs('spinach', '1.3', 0));
