@@ -1,21 +1,92 @@
 import { lengthOf, type Placed } from './job';
-import { book, claimsOf, type Helper, type Resources } from './resources';
+import { profilesOf, type Resources } from './resources';
+
+/** One use of a person or a thing by a placed job, in minutes from the job's start. */
+interface Use {
+  readonly job: number;
+  readonly from: number;
+  readonly to: number;
+}
+
+/** Jobs at the hot oil stay where the frying plan put them. */
+const atOil = (p: Placed): boolean => p.job.kind === 'fry' || p.job.kind === 'watchOil' || p.job.kind === 'heatOil';
+
+/** Who and what each placed job uses; home and day are different hours of the same person. */
+function usesOf(resources: Resources, placed: readonly Placed[]): Map<unknown, Use[]> {
+  const uses = new Map<unknown, Use[]>();
+  const add = (key: unknown, use: Use): void => {
+    const known = uses.get(key);
+    if (known === undefined) uses.set(key, [use]);
+    else known.push(use);
+  };
+  placed.forEach((p, job) => {
+    let from = 0;
+    for (const stretch of p.job.stretches) {
+      const to = from + stretch.minutes;
+      if (p.who !== null && (stretch.attention > 0 || p.job.kind === 'watchOil')) add(p.who, { job, from, to });
+      if (p.things) for (const need of stretch.needs) for (const profile of profilesOf(resources, need)) add(profile, { job, from, to });
+      from = to;
+    }
+  });
+  return uses;
+}
+
+/** Latest end of a placed job by its own window and, on the day, the hours of whoever does it. */
+function ownEnd(resources: Resources, p: Placed): number {
+  const window = p.job.latest;
+  const helper = p.who === null || p.home ? undefined : resources.helpers.find((h) => h.person.id === p.who);
+  // Only stretches with something to do end with the hours; what runs by itself may run on.
+  let [from, tail] = [0, 0];
+  for (const s of p.job.stretches) {
+    from += s.minutes;
+    if (s.attention > 0) tail = from;
+  }
+  return helper === undefined || tail === 0 ? window : Math.min(window, helper.person.to + lengthOf(p.job) - tail);
+}
 
 /**
- * Minutes a job alone could start later: until its window closes, a job waiting for it starts, or its helper or a thing it needs is
- * wanted elsewhere. Whole minutes, 0 = cannot slip. Jobs at the oil do not slip.
+ * Minutes each placed job could start later with everything still done in its window, when the jobs after it move on as far as they may:
+ * latest start by the longest path backward (critical-path method) over the order of the steps, and over the order in which the plan gives
+ * each person and thing to its jobs. Whole minutes, 0 = cannot slip. Jobs at the oil do not move; a job the household does keeps to its evening.
+ *
+ * The order on a person or thing is kept for every pair that does not overlap in the plan. Jobs that end up side by side were so before, so
+ * nobody and nothing is over-booked by it. A job that starts earlier but comes later on the same thing is taken as standing still.
  */
-export function slackOf(resources: Resources, p: Placed, helpers: ReadonlyMap<string, Helper>, firstWaiting: number): number {
-  if (p.job.kind === 'fry' || p.job.kind === 'watchOil' || p.job.kind === 'heatOil') return 0;
-  const end = p.start + lengthOf(p.job);
-  let room = Math.min(p.job.latest, firstWaiting) - end;
-  if (room <= 0) return 0;
-  const claims = claimsOf(resources, p.job, p.who === null ? null : helpers.get(p.who) ?? null, p.things);
-  book(claims, p.start, -1);
-  for (const c of claims) {
-    const clash = c.profile.conflict(p.start + c.from, p.start + c.to + room, c.amount);
-    if (clash !== null) room = Math.min(room, clash.from - (p.start + c.to));
+export function slacksOf(resources: Resources, placed: readonly Placed[]): number[] {
+  const latest = placed.map((p) => p.start);
+  const order = placed.map((_, i) => i).sort((a, b) => (placed[b]?.start ?? 0) - (placed[a]?.start ?? 0) || b - a);
+  const byId = new Map(placed.map((p, i) => [p.job.id, i]));
+  const waiting = new Map<number, number[]>();
+  placed.forEach((p, i) => {
+    for (const id of p.job.after) {
+      const before = byId.get(id);
+      if (before === undefined) continue;
+      const known = waiting.get(before);
+      if (known === undefined) waiting.set(before, [i]);
+      else known.push(i);
+    }
+  });
+  const uses = [...usesOf(resources, placed).values()];
+  const own = new Map<number, { readonly use: Use; readonly others: readonly Use[] }[]>();
+  for (const list of uses) for (const use of list) {
+    const known = own.get(use.job);
+    if (known === undefined) own.set(use.job, [{ use, others: list }]);
+    else known.push({ use, others: list });
   }
-  book(claims, p.start, 1);
-  return Math.max(0, Math.floor(room + 1e-9));
+  const startOf = (i: number): number => placed[i]?.start ?? 0;
+  const latestOf = (i: number): number => latest[i] ?? 0;
+  for (const i of order) {
+    const p = placed[i];
+    if (p === undefined || atOil(p) || (p.home && p.job.kind === 'step')) continue;
+    const length = lengthOf(p.job);
+    let end = ownEnd(resources, p);
+    for (const next of waiting.get(i) ?? []) end = Math.min(end, latestOf(next));
+    let start = end - length;
+    for (const { use, others } of own.get(i) ?? []) {
+      const until = p.start + use.to;
+      for (const o of others) if (o.job !== i && startOf(o.job) + o.from >= until - 1e-9) start = Math.min(start, latestOf(o.job) + o.from - use.to);
+    }
+    latest[i] = Math.max(p.start, start);
+  }
+  return placed.map((p, i) => Math.max(0, Math.floor((latest[i] ?? p.start) - p.start + 1e-9)));
 }

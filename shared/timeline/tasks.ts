@@ -1,17 +1,15 @@
 import { minutes } from '../measure';
 import { lengthOf, type Placed } from './job';
 import type { Resources } from './resources';
-import { slackOf } from './slack';
+import { slacksOf } from './slack';
 import type { Task } from './types';
 
 /** Tasks of all placed jobs, by start, then id. */
 export function tasksOf(resources: Resources, placed: readonly Placed[]): Task[] {
-  const helpers = new Map(resources.helpers.map((h) => [h.person.id, h]));
+  const slacks = slacksOf(resources, placed);
   const lastTask = new Map(placed.map((p) => [p.job.id, p.job.stretches.at(-1)?.id ?? p.job.id]));
-  const waiting = new Map<string, number>();
-  for (const p of placed) for (const id of p.job.after) waiting.set(id, Math.min(waiting.get(id) ?? Number.POSITIVE_INFINITY, p.start));
-  const tasks = placed.flatMap((p) => {
-    const slack = slackOf(resources, p, helpers, waiting.get(p.job.id) ?? Number.POSITIVE_INFINITY);
+  const tasks = placed.flatMap((p, at) => {
+    const slack = slacks[at] ?? 0;
     const outside = p.home ? { note: { id: 'timeline.note.household' } as const } : {};
     let start = p.start;
     return p.job.stretches.map((stretch, k): Task => {

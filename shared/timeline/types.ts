@@ -24,7 +24,7 @@ export interface Task {
   readonly bowl?: number;
   readonly round?: number;
   readonly after: readonly string[];
-  /** Minutes it could start later without making anything late; 0 = cannot slip. */
+  /** Minutes it could start later with everything still done in its window, when the jobs after it move on as far as they may; 0 = cannot slip. */
   readonly slack: number;
   readonly note?: Message;
 }

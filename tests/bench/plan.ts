@@ -36,6 +36,8 @@ function spread(took: number[]): Spread {
   return { p50: at(0.5), p95: at(0.95), p99: at(0.99) };
 }
 
+const spell = ({ p50, p95, p99 }: Spread) => `p50 ${p50.toFixed(2).padStart(7)}   p95 ${p95.toFixed(2).padStart(7)}   p99 ${p99.toFixed(2).padStart(7)} ms`;
+
 // A different headcount in every call, so that nothing can be answered from a memory of the last one.
 const vary = (event: Event, i: number): Event => ({ ...event, guests: { ...event.guests, headcount: { adults: Math.round(eventSize(event) * 0.8) + (i % 20), children: null } } });
 const eventSize = (event: Event): number => event.guests.waves.reduce((n, w) => n + Object.values(w.counts).reduce<number>((a, b) => a + (typeof b === 'number' ? b : 0), 0), 0);
@@ -56,7 +58,6 @@ function report(name: string, event: Event, runs: number): void {
   };
   const day = planDay(event, { guests, menu, buying, kitchen, frying, drinks });
   console.log(`${name}: ${eventSize(event)} guests, ${event.guests.waves.length} waves, ${event.menu.dishes.length} dishes, ${frying.batches.length} batches, ${day.tasks.length} jobs`);
-  const spell = ({ p50, p95, p99 }: Spread) => `p50 ${p50.toFixed(2).padStart(7)}   p95 ${p95.toFixed(2).padStart(7)}   p99 ${p99.toFixed(2).padStart(7)} ms`;
   const line = (label: string, t: Took, share = '') => console.log(`  ${label.padEnd(9)} clock ${spell(t.clock)}   processor ${spell(t.processor)}${share}`);
   line('plan()', whole);
   for (const [room, t] of Object.entries(rooms)) line(room, t, `   ${(100 * t.processor.p50 / whole.processor.p50).toFixed(0)} %`);
