@@ -1,6 +1,7 @@
 import type { BandId } from '../event';
 import { divide, entered, figure, just, most, plus, times, worked, type Figure, type Term } from '../figure';
 import { meanStayFigure, waveCountFigure, type GuestsPlan } from '../guests';
+import { dimensionOf } from '../measure';
 import { appetiteCurve, rolePortion, sharedAppetite } from '../reference';
 import type { Table } from './courses';
 import { drinkShare } from './drink-share';
@@ -9,10 +10,15 @@ import { inForce, knownTerm, type Known } from './in-force';
 import { cupsForStay } from './stay';
 import type { Course } from './courses';
 
-/** Similar dishes of the menu, this one included: those of one appetite group that guests take from. */
+/**
+ * Similar dishes of the menu, this one included: those of one appetite group that guests take from. A portion of one's own leaves
+ * less appetite for the others too, but not where it is measured in another way: milk by the millilitre does not replace chutney by weight.
+ */
 function similar(table: Table, course: Course): number {
   const { group } = rolePortion(course.recipe.role);
-  return table.courses.filter((c) => c.dish.served.kind !== 'fixed' && rolePortion(c.recipe.role).group === group).length;
+  const measured = dimensionOf(course.recipe.yield.amount.unit);
+  return table.courses.filter((c) => c.dish.served.kind !== 'fixed' && rolePortion(c.recipe.role).group === group
+    && (!c.helping.own || dimensionOf(c.recipe.yield.amount.unit) === measured)).length;
 }
 
 function appetite(table: Table, course: Course): Known {

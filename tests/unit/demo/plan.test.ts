@@ -35,6 +35,12 @@ describe('the Lantern Evening', () => {
     expect(sesame?.level).toBe('warn');
   });
 
+  it('gives milk for the tea its own 30 ml, and the chutney its whole portion', () => {
+    const of = (id: string) => p.menu.dishes.find((d) => d.id === id);
+    expect(of('chutney')?.perAdult.value).toBe(1);
+    expect(of('milk-jug')?.total.amount.toNumber()).toBeCloseTo((of('milk-jug')?.portions.value ?? 0) * 0.03, 12);
+  });
+
   it('feeds every diet', () => {
     expect(p.menu.diets.length).toBeGreaterThan(3);
     for (const d of p.menu.diets) expect(d.open.length).toBeGreaterThan(3);

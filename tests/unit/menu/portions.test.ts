@@ -39,6 +39,13 @@ describe('portions of food', () => {
     expect(dish(menu, 'd-stock').demand).toEqual({ fromMinute: 700, values: [12] });
   });
 
+  it('lets a typed portion in another measure leave the appetite alone: milk by the millilitre beside chutney by weight', () => {
+    const milk = recipeOf('milk', 'condiment', { yield: { amount: { amount: '1', unit: 'L' }, portions: 40 } });
+    const chutney = (portion: Record<string, unknown>) => dish(menuOf(menuEvent([recipeOf('chutney', 'condiment'), milk], [adults(10)], {}, [{ id: 'c', recipe: 'chutney' }, { id: 'm', recipe: 'milk', ...portion }])), 'c').perAdult.value;
+    expect(chutney({ portion: { amount: '30', unit: 'ml' } })).toBe(1);
+    expect(chutney({})).toBe(0.65);
+  });
+
   it('takes a typed portion as it is and multiplies by the take-up', () => {
     const recipes = [piecesOf('a', 'friedSnack'), piecesOf('b', 'friedSnack'), recipeOf('rice', 'grain')];
     const menu = menuOf(menuEvent(recipes, [adults(10)], {}, [
