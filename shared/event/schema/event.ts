@@ -16,6 +16,7 @@ export const preferencesSchema = z.looseObject({
   locale: z.string().max(35).default('en-GB'),
   /** Share of days the amounts are to cover: 0.9 means enough on nine days of ten. */
   cover: z.number().min(0.5).max(0.99).default(0.9),
+  /** Set of safety rules: holding temperatures, labels of allergens, plugs. The clocks of food at room temperature are the strictest under every set. */
   safetyProfile: z.enum(['household', 'us', 'uk', 'eu']).default('household'),
   /** Put-in this many minutes before the latest time, so that a hitch does not leave a tray empty. */
   fryLeadMinutes: z.number().min(0).max(30).default(5),

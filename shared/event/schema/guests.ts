@@ -49,7 +49,7 @@ export const guestsSchema = z.looseObject({
   headcount: z.looseObject({ adults: z.number().int().min(0).max(20000).nullable(), children: z.number().int().min(0).max(20000).nullable() }).default({ adults: null, children: null }),
   diets: z.array(z.looseObject({ diet: z.enum(dietIds), people: z.number().int().min(1).max(mostOfWave) })).default([]),
   allergies: z.array(z.looseObject({ allergen: z.enum(allergenIds), people: z.number().int().min(1).max(mostOfWave), note: noteSchema.optional() })).default([]),
-  /** Asked, never inferred: is anybody pregnant, very old, ill, or a baby among those who eat? null = not asked yet. */
+  /** Asked, never inferred: is anybody pregnant, very old, ill, or a baby among those who eat? Brings the strictest limits (rule CX-05). null = not asked yet. */
   higherRisk: z.boolean().nullable().default(null),
 });
 /** A wave of guests, defaults filled in. */

@@ -37,6 +37,7 @@ export const dispenserSchema = z.looseObject({
   insulation: z.enum(['foam', 'vacuum', 'none', 'heated']),
   /** Measured loss of temperature: share of the difference to the room per hour; the class's reference value when absent. */
   coolingPerHour: z.number().min(0.001).max(3).optional(),
+  /** Made for milk drinks; insulated plastic mostly is not (rule ED-08). */
   fitForMilk: z.boolean().default(false),
   /** Menu dish it holds. */
   dish: idSchema.optional(),
@@ -58,9 +59,11 @@ export const kitchenSchema = z.looseObject({
   counterPlaces: z.number().int().min(1).max(40).default(3),
   hotHoldC: z.number().min(30).max(120).nullable().default(null),
   fridgeC: z.number().min(-5).max(20).nullable().default(null),
+  /** Room for cold food in fridges and cool boxes; a quarter of it stays free for the air (rule CH-06). */
   coldLitres: z.number().min(0).max(5000).nullable().default(null),
   circuits: z.array(z.looseObject({ id: idSchema, name: nameSchema, volts: z.number().min(50).max(480), amps: z.number().min(1).max(200), otherWatts: z.number().min(0).max(100000).default(0) })).default([]),
   cylinders: z.array(z.looseObject({ id: idSchema, gasKg: z.number().min(0.1).max(100), place: z.enum(['indoor', 'outdoor']) })).default([]),
+  /** Kind of frying oil: an id of the table of frying oils, or the words of a cook whose oil the table does not know. */
   oilKind: z.string().max(60).default('sunflower-refined'),
   /** Hours the oil stands after the last batch before anybody moves it. */
   oilRestHours: z.number().min(0).max(72).default(12),
@@ -94,7 +97,7 @@ export type Person = z.infer<typeof personSchema>;
 export const larderSchema = z.looseObject({ ingredient: idSchema, amount: amountSchema });
 /** What an ingredient costs: money as a decimal string in the event's currency, per an amount. */
 export const priceSchema = z.looseObject({ ingredient: idSchema, price: decimalSchema, per: amountSchema, note: noteSchema.optional() });
-/** A household's own value instead of a reference value. `figure` is the reference key, e.g. `portion.friedSnack`. */
+/** A household's own value instead of a reference value. `figure` is the reference key, e.g. `portion.friedSnack`; its range is `legalRange` of the reference, checked with the event as a whole. */
 export const houseFigureSchema = z.looseObject({ figure: z.string().min(1).max(120), value: z.number(), unit: z.string().max(20).default(''), why: z.string().min(1).max(400), date: z.string().regex(/^\d{4}-\d{2}-\d{2}$/, 'day').optional() });
 /** A value of this household in place of a reference value. */
 export type HouseFigure = z.infer<typeof houseFigureSchema>;
