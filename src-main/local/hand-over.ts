@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import type { Holder } from './single-lock';
+import type { Holder } from './holder';
 
 /** What the running program answers a second start: an address that opens once, and whether a window is there to show the file. */
 export const handedSchema = z.object({ address: z.string(), shown: z.boolean() });

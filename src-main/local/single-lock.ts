@@ -1,12 +1,9 @@
 import { link, mkdir, readFile, rename, rm, writeFile } from 'node:fs/promises';
 import { dirname } from 'node:path';
-import * as z from 'zod';
 import { isAlive, temporaryName } from '../store';
 import type { Handed } from './hand-over';
-
-const holderSchema = z.object({ pid: z.number().int().positive(), address: z.string().regex(/^http:\/\/127\.0\.0\.1:\d+$/), secret: z.string().min(1) });
-/** The local host of a data folder. `secret`: with it a second start of the same person may hand a file over; the lock is readable by its owner only. */
-export type Holder = z.infer<typeof holderSchema>;
+import { holderSchema } from './holder';
+import type { Holder } from './holder';
 
 /** Held by the one local host of a data folder. */
 export interface SingleLock {

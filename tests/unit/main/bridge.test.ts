@@ -5,6 +5,7 @@ import { call } from '../../../src-renderer/bridge';
 
 const asked = vi.fn<typeof fetch>();
 const answers = (status: number, body: string): void => void asked.mockResolvedValue(new Response(body, { status }));
+const keep = (text: string, leaving: boolean) => call('recovery.keep', { id: 'a', path: null, text }, { leaving });
 
 beforeEach(() => {
   asked.mockReset();
@@ -31,7 +32,6 @@ describe('a call over the local host', () => {
 
   it('outlives the page when the page is going away, as far as the browser promises that', async () => {
     answers(200, '{"ok":true,"value":{"done":true}}');
-    const keep = (text: string, leaving: boolean) => call('recovery.keep', { id: 'a', path: null, text }, { leaving });
     await keep('x', false);
     await keep('x', true);
     await keep('x'.repeat(70_000), true);

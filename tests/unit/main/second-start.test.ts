@@ -6,10 +6,10 @@ import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { HandedFiles } from '../../../src-main/local/handed-files';
 import { askHolder } from '../../../src-main/local/hand-over';
+import type { Holder } from '../../../src-main/local/holder';
 import { serveLocally } from '../../../src-main/local/server';
 import type { LocalServer } from '../../../src-main/local/server';
 import { takeLock } from '../../../src-main/local/single-lock';
-import type { Holder } from '../../../src-main/local/single-lock';
 
 let folder: string;
 let path: string;
