@@ -12,3 +12,8 @@ export { fryRows, type FryRow } from './fry/rows';
 export { sheetFace, sheetFontCss, sheetFontFiles } from './fonts';
 export { foodName } from './food-name';
 export { mustNotSlip } from './day/must-not-slip';
+export { byDay, clockInDay } from './day/by-day';
+export type { DayRow, DayRowKind } from './day/rows';
+export { rowWords, type RowWords } from './day/row-words';
+export { allWho } from './day/task-words';
+export { isHouseholdDay, madeAhead, type AheadJob, type KeepingPlace } from './lists/ahead';

@@ -7,8 +7,9 @@ function act(e: KeyboardEvent): boolean {
   const key = e.key.toLowerCase();
   if (e.altKey && !e.ctrlKey && !e.metaKey) {
     if (key === 'n') { runCommand('new'); return true; }
-    const view = views[Number(e.code.replace(/^Digit/, '')) - 1];
-    if (/^Digit[1-9]$/.test(e.code) && view !== undefined) { sessionStore.show(view.id); return true; }
+    // 0 stands behind 9 on the keyboard: the tenth.
+    const view = views[(Number(e.code.replace(/^Digit/, '')) + 9) % 10];
+    if (/^Digit\d$/.test(e.code) && view !== undefined) { sessionStore.show(view.id); return true; }
     return false;
   }
   if (!(e.ctrlKey || e.metaKey)) return false;

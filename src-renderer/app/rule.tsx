@@ -25,7 +25,7 @@ export function Rule() {
             <ul>
               {views.filter((v) => v.group === group).map((v) => (
                 <li key={v.id}>
-                  <button type="button" aria-current={v.id === view ? 'page' : undefined} aria-keyshortcuts={`Alt+${views.indexOf(v) + 1}`} onClick={() => sessionStore.show(v.id)}>{t(v.titleWord)}</button>
+                  <button type="button" aria-current={v.id === view ? 'page' : undefined} aria-keyshortcuts={views.indexOf(v) < 10 ? `Alt+${(views.indexOf(v) + 1) % 10}` : undefined} onClick={() => sessionStore.show(v.id)}>{t(v.titleWord)}</button>
                 </li>
               ))}
             </ul>

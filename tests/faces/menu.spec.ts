@@ -34,7 +34,8 @@ test.describe('Menu', () => {
     await page.locator('tr[data-dish="rice"] th button').click();
     await page.getByRole('button', { name: 'Take off the menu' }).click();
     await expect(page.locator('tr[data-dish="rice"]')).toBeHidden();
-    await page.getByLabel('Add a dish').selectOption('rice');
+    await page.getByRole('button', { name: 'Add a dish' }).click();
+    await page.getByRole('button', { name: 'Put Boiled rice on the menu' }).first().click();
     await expect(page.locator('tr[data-dish="rice"]')).toBeVisible();
   });
 });
@@ -44,7 +45,8 @@ test('a new event takes a dish from the recipes that come with the program', asy
   await page.keyboard.press('Alt+3');
   await expect(page.getByRole('heading', { name: 'No dish yet' })).toBeVisible();
   await expectAccessible(page);
-  await page.getByLabel('Add a dish').selectOption({ label: 'Ginger tea' });
+  await page.getByRole('button', { name: 'Add a dish' }).click();
+  await page.getByRole('button', { name: 'Put Ginger tea on the menu' }).click();
   await expect(page.locator('tr[data-dish="ginger-tea"]')).toBeVisible();
   await page.keyboard.press('Control+z');
   await expect(page.getByRole('heading', { name: 'No dish yet' })).toBeVisible();

@@ -1,36 +1,24 @@
 import type { ReactElement } from 'react';
-import type { Step } from '../../event';
 import type { DishPlan, ScaledLine } from '../../menu';
-import type { Task } from '../../timeline';
 import { say, type PlainWordId } from '../../words';
 import { amountWords, linesWords } from '../amounts';
 import { shiftDay } from '../calendar';
 import { byDay, clockInDay } from '../day/by-day';
 import { rowWords } from '../day/row-words';
-import { dayRows, type DayRow } from '../day/rows';
 import { allWho } from '../day/task-words';
 import { foodTitle } from '../food-name';
 import { TickBox } from '../paper/marks';
 import type { SheetContext, SheetDraft } from '../types';
+import { madeAhead, type AheadJob, type KeepingPlace } from './ahead';
 
-type Place = NonNullable<Step['keeps']>['place'];
-const placeWords: Readonly<Record<Place, PlainWordId>> = {
+const placeWords: Readonly<Record<KeepingPlace, PlainWordId>> = {
   counter: 'sheets.prep.place.counter', hot: 'sheets.prep.place.hot', cold: 'sheets.prep.place.cold', freezer: 'sheets.prep.place.freezer',
 };
 
-/** The recipe step a task stands for: the one whose id is a whole part of the task's id. */
-function stepOf(task: Task, dish: DishPlan | undefined): Step | undefined {
-  const parts = task.id.split(/[.:/]/);
-  return dish?.recipe.steps.find((step) => parts.includes(step.id));
-}
-
-function Job({ row, context }: { readonly row: DayRow; readonly context: SheetContext }): ReactElement | null {
-  const { plan, formats: f } = context;
-  const [task] = row.tasks;
-  if (task === undefined) return null;
+function Job({ job: { row, task, dish, step }, context }: { readonly job: AheadJob; readonly context: SheetContext }): ReactElement {
+  const { formats: f } = context;
   const { title, lines } = rowWords(row, false, context);
-  const dish = plan.menu.dishes.find((d) => d.id === task.dish);
-  const keeps = stepOf(task, dish)?.keeps;
+  const keeps = step?.keeps;
   return (
     <tr>
       <td className="tickcell"><TickBox /></td>
@@ -43,7 +31,7 @@ function Job({ row, context }: { readonly row: DayRow; readonly context: SheetCo
   );
 }
 
-function Jobs({ rows, context }: { readonly rows: readonly DayRow[]; readonly context: SheetContext }): ReactElement {
+function Jobs({ jobs, context }: { readonly jobs: readonly AheadJob[]; readonly context: SheetContext }): ReactElement {
   const { formats: f } = context;
   return (
     <table className="prep">
@@ -57,7 +45,7 @@ function Jobs({ rows, context }: { readonly rows: readonly DayRow[]; readonly co
           <th scope="col">{say(f, 'sheets.prep.who')}</th>
         </tr>
       </thead>
-      <tbody>{rows.map((row) => <Job key={row.key} row={row} context={context} />)}</tbody>
+      <tbody>{jobs.map((job) => <Job key={job.row.key} job={job} context={context} />)}</tbody>
     </table>
   );
 }
@@ -87,17 +75,15 @@ function Amounts({ dish, context }: { readonly dish: DishPlan; readonly context:
 /** The make-ahead list: jobs with the recipes before the doors open (all of them when no guests come), by day; then the amounts of each dish they belong to. Not made when nothing is made ahead. */
 export function prepDrafts(context: SheetContext): readonly SheetDraft[] {
   const { plan, formats: f } = context;
-  // A day of cooking for the household has no doors to open: all of it is made ahead.
-  const household = plan.guests.adults.value + plan.guests.children.value === 0;
-  const ahead = plan.day.tasks.filter((t) => t.kind === 'step' && (household || t.start < plan.event.opensAt));
+  const ahead = madeAhead(plan);
   if (ahead.length === 0) return [];
-  const dishes = plan.menu.dishes.filter((d) => ahead.some((t) => t.dish === d.id));
+  const dishes = plan.menu.dishes.filter((d) => ahead.some(({ row }) => row.tasks.some((t) => t.dish === d.id)));
   const content = (
     <>
-      {byDay(dayRows(ahead, plan.frying, 'own')).map((d) => (
+      {byDay(ahead.map((job) => ({ job, start: job.row.start }))).map((d) => (
         <section key={d.day}>
           <h2>{f.date(shiftDay(plan.event.day, d.day))}</h2>
-          <Jobs rows={d.rows} context={context} />
+          <Jobs jobs={d.rows.map(({ job }) => job)} context={context} />
         </section>
       ))}
       <h2>{say(f, 'sheets.prep.weigh')}</h2>

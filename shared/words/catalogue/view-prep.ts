@@ -19,7 +19,6 @@ export const viewPrepWords = {
   'view.prep.place.cold': 'Kept cold',
   'view.prep.place.freezer': 'Kept in the freezer',
   'view.prep.place.on': 'Goes on to the next job',
-  'view.prep.tooShort': 'not until it is served',
   'view.prep.amounts': 'What to weigh and cut',
   'view.prep.amountsLead': 'Rounded for the scale.',
   'view.prep.amountsOf': (p: { dish: string }) => p.dish,

@@ -75,7 +75,7 @@ export function SettlePage({ imported, go }: { readonly imported: ImportedRecipe
 function RoleField({ role, problem, onCommit }: { readonly role: string; readonly problem: string | null; readonly onCommit: (role: string) => void }) {
   const t = useSpeaker();
   return (
-    <div>
+    <div className={styles['role']}>
       <Choice<string> label={t('view.recipes.role')} value={role} onCommit={(next) => { onCommit(next); return null; }}
         options={[...(role === '' ? [{ value: '', text: t('view.recipes.roleChoose') }] : []), ...roleIds.map((id) => ({ value: id as string, text: t(`view.recipes.role.${id}`) }))]} />
       {problem !== null && <p className={styles['problem']} role="alert">{problem}</p>}

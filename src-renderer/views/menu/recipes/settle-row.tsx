@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { tidyLine } from '../../../../shared/exchange';
 import { ingredientName } from '../../../app/ingredient-name';
 import { useSpeaker } from '../../../app/speak';
 import { Button } from '../../../parts/button';
@@ -22,7 +23,7 @@ function OpenLine({ answer, onChange }: SettleRowProps) {
   const [asked, setAsked] = useState(false);
   const result = settle(filled);
   const problem = asked && 'problem' in result ? result : null;
-  const text = line.text.trim();
+  const text = tidyLine(line.text);
   const take = (): void => {
     setAsked(true);
     if (!('problem' in result)) onChange(result);
@@ -50,7 +51,7 @@ function OpenLine({ answer, onChange }: SettleRowProps) {
 export function SettleRow({ answer, onChange }: SettleRowProps) {
   const t = useSpeaker();
   const { settled, proposal } = answer;
-  const text = proposal.line.text.trim();
+  const text = tidyLine(proposal.line.text);
   if (settled === null) return <li><OpenLine answer={answer} onChange={onChange} /></li>;
   const back = <Button kind="link" label={t('view.recipes.changeOf', { text })} onPress={() => onChange(null)}>{t('view.recipes.change')}</Button>;
   if (settled === 'leaveOut') return <li className={styles['settled']}><s>{text}</s><span className={styles['note']}>{t('view.recipes.leftOut')}</span>{back}</li>;

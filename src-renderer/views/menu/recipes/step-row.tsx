@@ -30,15 +30,17 @@ export function StepRow({ list, at, step, isOpen, onToggle, put }: StepRowProps)
   return (
     <>
       <tr data-step={step.id}>
-        <td className={styles['stepName']}>
-          <span className={styles['number']}>{at + 1}</span>
-          <TextField label={`${t('view.recipes.step')} ${at + 1}`} bare value={name} onCommit={(next) => set({ ...step, name: next })} />
-        </td>
         <td>
+          <div className={styles['stepName']}>
+            <span className={styles['number']}>{at + 1}</span>
+            <TextField label={`${t('view.recipes.step')} ${at + 1}`} bare value={name} onCommit={(next) => set({ ...step, name: next })} />
+          </div>
+        </td>
+        <td className={styles['minutes']}>
           <NumberField label={`${name}: ${t('view.recipes.active')}`} bare unit="min" value={step.active.fixed} min={0} max={longest} decimals={1} onCommit={(fixed) => set({ ...step, active: { ...step.active, fixed } })} />
           <Also minutes={step.active} />
         </td>
-        <td>
+        <td className={styles['minutes']}>
           <NumberField label={`${name}: ${t('view.recipes.passive')}`} bare unit="min" value={step.passive.fixed} min={0} max={longest} decimals={1} onCommit={(fixed) => set({ ...step, passive: { ...step.passive, fixed } })} />
           <Also minutes={step.passive} />
         </td>

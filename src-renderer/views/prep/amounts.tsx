@@ -1,0 +1,25 @@
+import { amountText } from '../../../shared/measure';
+import type { DishPlan } from '../../../shared/menu';
+import { useSpeaker } from '../../app/speak';
+import type { PrepContext } from './context';
+import styles from './prep.module.css';
+
+/** The ingredients of a dish that are made ready together; those for each bowl are named, not measured here. */
+export function Amounts({ dish, context: { formats, names } }: { readonly dish: DishPlan; readonly context: PrepContext }) {
+  const t = useSpeaker();
+  const later = dish.lines.filter((line) => line.perBowl);
+  return (
+    <section className={styles['dish']} data-dish={dish.id}>
+      <h4>{t('view.prep.amountsOf', { dish: dish.name })}</h4>
+      <dl>
+        {dish.lines.filter((line) => !line.perBowl).map((line, at) => (
+          <div key={`${at} ${line.ingredient}`}>
+            <dt>{names.ingredient(line.ingredient)}{line.preparation === undefined ? '' : <span className={styles['line']}>, {line.preparation}</span>}</dt>
+            <dd>{formats.amount(amountText(line.amount))}</dd>
+          </div>
+        ))}
+      </dl>
+      {later.length > 0 && <p className={styles['line']}>{t('view.prep.bowls', { lines: formats.list(later.map((line) => `${formats.amount(amountText(line.amount))} ${names.ingredient(line.ingredient).toLowerCase()}`)) })}</p>}
+    </section>
+  );
+}
