@@ -15,6 +15,6 @@ describe('killing the program while it saves', () => {
     const { leftovers, ...count } = await killWhileSaving(rounds, 20_261_212);
     expect(count).toEqual({ kills: rounds, torn: 0, lost: 0, tornBackups: 0, strayBackups: 0, unswept: 0 });
     // Kills that fell into a save leave its temporary file. Without them the rest would show nothing.
-    expect(leftovers).toBeGreaterThanOrEqual(rounds / 4);
+    expect(leftovers).toBeGreaterThanOrEqual(rounds / 10);
   }, 300_000);
 });
