@@ -54,13 +54,15 @@ function space(i: LoadInputs): Figure {
   }));
 }
 
+/** Radii of the round that holds so many pieces side by side. */
+const packing = (key: string, count: number): Term => computed(key, { word: 'frying.term.packed', params: { n: count } }, packingRatio(count), '', 'frying.method.packing');
+
 /** Pieces that can lie side by side at all, by the table of circle packings. */
 function tightFigure(i: LoadInputs, n: number, radii: number): Figure {
   const ratio = figure(radii, '', () => ({
     rule: 'fry.radii', terms: [worked('surface', { word: 'frying.term.surface' }, i.surfaceMm), worked('piece', { word: 'frying.term.pieceMm' }, i.pieceMm), settledTerm('gap', i.gap)],
     sum: divide('surface', plus('piece', times(1000, 'gap'))),
   }));
-  const packing = (key: string, count: number): Term => computed(key, { word: 'frying.term.packed', params: { n: count } }, packingRatio(count), '', 'frying.method.packing');
   return figure(n, 'pieces', () => ({
     rule: 'fry.tight', terms: [tried(n), worked('ratio', { word: 'frying.term.radii' }, ratio), packing('this', n), packing('next', n + 1)],
     sum: plus('tried', roundDown(divide(minus('ratio', 'this'), minus('next', 'this')))),

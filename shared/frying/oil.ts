@@ -43,6 +43,9 @@ const batchUptake = (event: Event, b: Batch, dishes: readonly DishSchedule[]): n
   return frying === undefined ? 0 : uptakeLitres((b.pieces * frying.pieceBatterG) / 1000, frying.oilUptakeKgPerKg, settle(event, 'oil.rho20').value / 1000);
 };
 
+/** A number of a dish's recipe as an input. */
+const ofRecipe = (key: string, word: string, value: number, unit: string, recipe: string, dish: string): Term => ({ key, label: { word, params: { dish } }, value, unit, origin: { kind: 'recipe', recipe } });
+
 function uptakeOf(event: Event, mine: readonly Batch[], dishes: readonly DishSchedule[]): Figure {
   const rho = settle(event, 'oil.rho20');
   const litres = mine.reduce((sum, b) => sum + batchUptake(event, b, dishes), 0);
@@ -51,10 +54,9 @@ function uptakeOf(event: Event, mine: readonly Batch[], dishes: readonly DishSch
       const pieces = mine.filter((b) => b.dish === dish.id).map((b) => b.pieces);
       return pieces.length === 0 ? [] : [{ name: dish.name, recipe: dish.recipe.id, frying, pieces }];
     });
-    const of = (key: string, word: string, value: number, unit: string, recipe: string, dish: string): Term => ({ key, label: { word, params: { dish } }, value, unit, origin: { kind: 'recipe', recipe } });
     const terms = fried.flatMap(({ name, recipe, frying, pieces }, i) => [
       computed(`pieces${i}`, { word: 'frying.term.batchPiecesOf', params: { dish: name } }, pieces, 'pieces', 'frying.method.schedule'),
-      of(`grams${i}`, 'frying.term.pieceGramsOf', frying.pieceBatterG, 'g', recipe, name), of(`taken${i}`, 'frying.term.takenOf', frying.oilUptakeKgPerKg, 'kg/kg', recipe, name),
+      ofRecipe(`grams${i}`, 'frying.term.pieceGramsOf', frying.pieceBatterG, 'g', recipe, name), ofRecipe(`taken${i}`, 'frying.term.takenOf', frying.oilUptakeKgPerKg, 'kg/kg', recipe, name),
     ]);
     return { rule: 'fry.uptake', terms: [...terms, settledTerm('rho', rho)], sum: divide(plus(...fried.map((_, i) => times(sumOf(`pieces${i}`), `grams${i}`, `taken${i}`))), 'rho') };
   });

@@ -36,7 +36,7 @@ function shapes(event: Event, guests: GuestsPlan, grid: Grid): Sizing['shapeOf']
 
 /**
  * Portions of every dish and drink: per adult by role or as typed, children by age, similar dishes sharing one appetite, more for longer stays;
- * demand minute by minute; ingredients scaled exactly; who can eat what. Counts are those the amounts are planned for.
+ * demand minute by minute; ingredients scaled exactly; who can eat what. Of each dish what the expected guests take, and a reserve for the share of days to be covered.
  */
 export function planMenu(event: Event, guests: GuestsPlan): MenuPlan {
   const table = layTable(event);

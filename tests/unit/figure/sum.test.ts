@@ -1,7 +1,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
-  countOf, divide, evaluate, exponential, just, least, logarithm, minus, most, plus, power, rounded, roundDown, roundUp, squareRoot, sumOf, times, type Sum,
+  countOf, divide, evaluate, keysIn, exponential, just, least, logarithm, minus, most, plus, power, rounded, roundDown, roundUp, squareRoot, sumOf, times, type Sum,
 } from '../../../shared/figure';
 
 const number = fc.double({ min: -1000, max: 1000, noNaN: true });
@@ -30,6 +30,11 @@ describe('sums', () => {
     expect(() => evaluate(plus('a', 'gone'), { a: 1 })).toThrow('"gone"');
     expect(() => evaluate(just('a'), { a: [1, 2] })).toThrow(RangeError);
     expect(() => evaluate(sumOf('a'), { a: 1 })).toThrow('list term');
+  });
+
+  it('knows the terms it uses, each once, and none for a plain number', () => {
+    expect([...keysIn(plus(times('a', 'b'), minus('a', 3), countOf('list')))]).toEqual(['a', 'b', 'list']);
+    expect(keysIn(just(4)).size).toBe(0);
   });
 
   it('agrees with plain arithmetic', () => {

@@ -9,6 +9,7 @@ import { exactUpTo, pool, quantilesOf } from '../../../shared/guests/pooled';
 import { presentChance } from '../../../shared/guests/stay';
 import { eventOf, type TestWave } from './make-event';
 
+const singles = (n: number, share: number) => ({ kind: 'families' as const, sizes: Array.from({ length: n }, () => 1), share });
 const half = { kind: 'share', share: 0.5 };
 const family = 4;
 const wave = (adult: number, age7to9: number, turnout: unknown = half): TestWave => ({ from: 720, to: 780, counts: { adult, age7to9 }, turnout });
@@ -86,7 +87,6 @@ describe('from the exact distribution to its cumulants', () => {
     let chance = [1];
     for (const q of people) chance = Array.from({ length: chance.length + 1 }, (_, k) => (chance[k] ?? 0) * (1 - q) + (chance[k - 1] ?? 0) * q);
     const quantile = (level: number): number => { let sum = 0; return chance.findIndex((c) => (sum += c) >= level); };
-    const singles = (n: number, share: number) => ({ kind: 'families' as const, sizes: Array.from({ length: n }, () => 1), share });
     const pooled = pool([singles(40, 0.4), singles(60, 1)]);
     expect(quantilesOf(pooled, 100, 50, [0.5, 0.7], [0.1, 0.5, 0.9])).toEqual([0.1, 0.5, 0.9].map(quantile));
   });

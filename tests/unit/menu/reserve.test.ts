@@ -41,11 +41,12 @@ describe.each(['lantern-evening', 'school-fair-stall'] as const)('%s: a guest mo
   });
 });
 
-describe('the reserve of a dish', () => {
-  const wave = (counts: Record<string, number>, turnout: unknown) => ({ counts, stay, turnout });
-  const event = (waves: readonly Record<string, unknown>[]) => menuEvent([recipeOf('rice', 'grain')], waves, { preferences: { cover: 0.9 } });
-  const portions = (waves: readonly Record<string, unknown>[]) => dish(menuOf(event(waves)), 'd-rice').portions.value;
+const wave = (counts: Record<string, number>, turnout: unknown) => ({ counts, stay, turnout });
+const event = (waves: readonly Record<string, unknown>[]) => menuEvent([recipeOf('rice', 'grain')], waves, { preferences: { cover: 0.9 } });
+const portions = (waves: readonly Record<string, unknown>[]) => dish(menuOf(event(waves)), 'd-rice').portions.value;
+const tea = (under1: number) => dish(menuOf(menuEvent([drinkOf('tea', true, true)], [wave({ adult: 40, under1 }, half)])), 'd-tea').portions.value;
 
+describe('the reserve of a dish', () => {
   it('by hand: 100 adults in 50 pairs, half of them come: 50 and 1.28155 × sqrt(0.25 × 50 × 4) = 9.06 more, rounded up once', () => {
     expect(portions([wave({ adult: 100 }, half)])).toBe(60);
   });
@@ -61,7 +62,6 @@ describe('the reserve of a dish', () => {
     expect(portions([wave({ adult: 50 }, { kind: 'range', low: 10, likely: 80, high: 90 })])).toBe(50);
   });
   it('a baby who eats nothing changes nothing', () => {
-    const tea = (under1: number) => dish(menuOf(menuEvent([drinkOf('tea', true, true)], [wave({ adult: 40, under1 }, half)])), 'd-tea').portions.value;
     expect([tea(0), tea(1), tea(9)]).toEqual([tea(0), tea(0), tea(0)]);
   });
 });

@@ -13,6 +13,9 @@ const batches = made.frying.batches.filter((b) => b.dish === 'fritters');
 const [at1130, at1200, at1300] = [690, 720, 780];
 const sum = (list: readonly number[]) => list.reduce((a, b) => a + b, 0);
 
+/** Fritters wanted before a minute. */
+const until = (minute: number) => sum(dish.demand.values.slice(0, minute - dish.demand.fromMinute));
+
 describe('the guests of the wave', () => {
   const { presence, arrivals } = made.guests;
   const present = (minute: number) => presence.expected[minute - presence.fromMinute]!;
@@ -35,8 +38,6 @@ describe('the guests of the wave', () => {
 });
 
 describe('the fritters they want', () => {
-  const until = (minute: number) => sum(dish.demand.values.slice(0, minute - dish.demand.fromMinute));
-
   it('are 18.81 counted as adults × 5 × 1.07778 for the stay = 101.365, so 102', () => {
     // 13 + 3 × 0.9 + 1 × 0.45 + 2 × 0.58 + 2 × 0.75 = 18.81. Mean stay 340 ÷ 3 = 113.33: 1 + 0.2 × 23.33 ÷ 60 = 1.07778.
     expect(dish.perAdult.value).toBe(5);

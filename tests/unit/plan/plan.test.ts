@@ -51,6 +51,11 @@ describe.each(demos)('demo %s', (name) => {
   });
 });
 
+/** Each fault once, whichever plan it is found in. */
+const once = (faults: readonly string[]): string[] => [...new Map(faults.map((f) => [f.replace(/^\S+ /, ''), f])).values()].slice(0, 40);
+/** A figure with an idle input that calls itself a definition, and an entry that is not there. */
+const figureOf = (value: number): Figure => figure(value, '', () => ({ rule: 'fry.load', terms: [entered('a', { text: '' }, value, '', 'kitchen.roomC'), { key: 'b', label: { text: '' }, value, unit: '', origin: { kind: 'definition' } }], sum: just('a') }));
+
 describe('workings say what was done, for the demos and for other headcounts, covers and kitchens', () => {
   const events = demos.flatMap((name) => {
     const event = load(name);
@@ -59,13 +64,11 @@ describe('workings say what was done, for the demos and for other headcounts, co
     return [event, other, withPeople(event, 400, 120), withPeople(event, 0, 0)];
   });
   const plans = events.map((event) => ({ event, opened: figuresIn(plan(event)).flatMap((f) => opened(f.where, f.figure)).filter((o) => held.has(o.working.rule)) }));
-  const once = (faults: readonly string[]): string[] => [...new Map(faults.map((f) => [f.replace(/^\S+ /, ''), f])).values()].slice(0, 40);
   it('opens every rule of these rooms but two for a burner that cannot heat its pan', () => {
     const seen = new Set(plans.flatMap((p) => p.opened.map((o) => o.working.rule)));
     expect([...held].filter((rule) => !seen.has(rule))).toEqual(['fry.turnMinutes', 'fry.worstCaseDrop']);
   });
   it('notices an idle input, an entry that is not there, and a definition that varies', () => {
-    const figureOf = (value: number): Figure => figure(value, '', () => ({ rule: 'fry.load', terms: [entered('a', { text: '' }, value, '', 'kitchen.roomC'), { key: 'b', label: { text: '' }, value, unit: '', origin: { kind: 'definition' } }], sum: just('a') }));
     const [one, two] = [opened('x', figureOf(1)), opened('x', figureOf(2))];
     expect(one.flatMap(unused)).toHaveLength(1);
     expect(one.flatMap((o) => wrongEntries(load('lantern-evening'), o))).toHaveLength(1);
