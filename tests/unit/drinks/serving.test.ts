@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { planKitchen } from '../../../shared/kitchen';
-import { book, bookHands, clash, handsFree, latestStart, type Calendar } from '../../../shared/drinks/calendar';
+import { bookHands, Calendar, handsFree, latestBrew } from '../../../shared/drinks/calendar';
 import { lastsUntil, nextC, serve } from '../../../shared/drinks/serving';
 import { vesselsOf } from '../../../shared/drinks/vessels';
 import { drinkEvent, flask } from './drink-event';
@@ -8,38 +8,54 @@ import { drinkEvent, flask } from './drink-event';
 const vesselWith = (more: Record<string, unknown>) => vesselsOf(drinkEvent({ dispensers: [{ ...flask, litres: 19, ...more }] }), 'tea', new Set())[0]!;
 const brewing = drinkEvent().recipes[0]!.brewing!;
 
+const booked = (id: string, from: number, to: number): Calendar => {
+  const calendar = new Calendar();
+  calendar.book(id, from, to);
+  return calendar;
+};
+
 describe('a calendar of pots and burners', () => {
-  const busy: Calendar = new Map();
-  book(busy, 'pot', 100, 120);
-  book(busy, 'burner', 130, 150);
   const wish = { pot: 'other', burner: 'burner', burnerMinutes: 10, minutes: 20, by: 160, wait: 60, hands: 0, handsMinutes: 5 };
-  it('names the latest clash', () => {
-    expect(clash(busy, 'pot', 119, 125)).toBe(100);
-    expect(clash(busy, 'pot', 120, 125)).toBeNull();
+  it('knows when a thing is in use: from inclusive, to exclusive', () => {
+    const pot = booked('pot', 100, 120).of('pot');
+    expect(pot.conflict(119, 125, 1)).toEqual({ from: 100, to: 120 });
+    expect(pot.conflict(120, 125, 1)).toBeNull();
   });
-  it('goes before a booking that is in the way', () => expect(latestStart(busy, wish)).toBe(120));
-  it('starts as late as it can when all is free', () => expect(latestStart(new Map(), wish)).toBe(140));
+  it('goes before a booking that is in the way', () => expect(latestBrew(booked('burner', 130, 150), wish)).toBe(120));
+  it('starts as late as it can when all is free', () => expect(latestBrew(new Calendar(), wish)).toBe(140));
   it('waits for hands: started at another minute when somebody is busy with the start of another drink', () => {
-    const hands: Calendar = new Map();
+    const hands = new Calendar();
     bookHands(hands, 1, 138, 143);
-    expect(latestStart(hands, { ...wish, hands: 1 })).toBe(133);
-    expect(latestStart(hands, { ...wish, hands: 2 })).toBe(140);
-    expect(latestStart(hands, { ...wish, hands: 0 })).toBe(140);
+    expect(latestBrew(hands, { ...wish, hands: 1 })).toBe(133);
+    expect(latestBrew(hands, { ...wish, hands: 2 })).toBe(140);
+    expect(latestBrew(hands, { ...wish, hands: 0 })).toBe(140);
   });
   it('gives each pair of hands one thing at a time, and none when all are taken', () => {
-    const hands: Calendar = new Map();
+    const hands = new Calendar();
     bookHands(hands, 2, 100, 110);
     expect(handsFree(hands, 2, 105, 108)).toBe(true);
     bookHands(hands, 2, 105, 115);
     expect(handsFree(hands, 2, 105, 108)).toBe(false);
     expect(handsFree(hands, 2, 110, 115)).toBe(true);
     bookHands(hands, 2, 106, 107);
-    expect([...hands.values()].map((x) => x.length)).toEqual([1, 1]);
+    expect(hands.booked).toBe(2);
   });
-  it('gives up when the drink would wait too long', () => expect(latestStart(busy, { ...wish, wait: 10 })).toBeNull());
-  it('wants its pot until the drink is poured', () => {
-    const taken: Calendar = new Map([['other', [{ from: 150, to: 155 }]]]);
-    expect(latestStart(taken, { ...wish, burner: null })).toBeNull();
+  it('wants one pair of hands throughout, not two that take turns', () => {
+    const hands = new Calendar();
+    hands.book('hands 0', 140, 143);
+    hands.book('hands 1', 143, 150);
+    expect(latestBrew(hands, { ...wish, hands: 2 })).toBe(138);
+  });
+  it('gives up when the drink would wait too long', () => expect(latestBrew(booked('burner', 130, 150), { ...wish, wait: 10 })).toBeNull());
+  it('wants its pot until the drink is poured', () => expect(latestBrew(booked('other', 150, 155), { ...wish, burner: null })).toBeNull());
+  it('is as it was when bookings are taken back', () => {
+    const calendar = booked('burner', 130, 150);
+    const before = calendar.booked;
+    calendar.book('burner', 110, 130);
+    bookHands(calendar, 1, 100, 160);
+    expect(latestBrew(calendar, { ...wish, hands: 1 })).not.toBe(120);
+    calendar.backTo(before);
+    expect(latestBrew(calendar, { ...wish, hands: 1 })).toBe(120);
   });
 });
 

@@ -46,15 +46,16 @@ describe('every recipe of the starter shelf with helpers on the day only', () =>
   });
 });
 
+const beansAt = (at: number): TestDay => ({ people: crew, dishes: [{ id: 'beans', at, steps: [soak] }] });
+
 describe('a step that may begin on a day before', () => {
-  const beans = (at: number): TestDay => ({ people: crew, dishes: [{ id: 'beans', at, steps: [soak] }] });
   test('is begun as late as its window and the evening allow, never at night', () => {
     // Served at 12:00: done by 00:00, so begun at 15:55 the day before. Served at 20:00: done by 08:00, begun before ten at night.
-    expect(planOf(beans(720)).plan.tasks.find((t) => t.id === 'step/soak/beans')).toMatchObject({ start: -485, who: ['ana'] });
-    expect(planOf(beans(1200)).plan.tasks.find((t) => t.id === 'step/soak/beans')).toMatchObject({ start: -125, end: -120, who: ['ana'] });
+    expect(planOf(beansAt(720)).plan.tasks.find((t) => t.id === 'step/soak/beans')).toMatchObject({ start: -485, who: ['ana'] });
+    expect(planOf(beansAt(1200)).plan.tasks.find((t) => t.id === 'step/soak/beans')).toMatchObject({ start: -125, end: -120, who: ['ana'] });
   });
   test('follows the household\u2019s own evening', () => {
-    const d = beans(1200);
+    const d = beansAt(1200);
     const event = { ...dayEvent(d), houseFigures: [{ figure: 'day.householdTo', value: 1260, unit: 'min', why: 'Early nights.' }] };
     expect(planDay(event, inputsOf(d, event)).tasks.find((t) => t.id === 'step/soak/beans')).toMatchObject({ end: -180 });
   });
@@ -74,6 +75,6 @@ describe('a step that may begin on a day before', () => {
     expect(day.overloads.map((o) => o.message.id)).toEqual(['timeline.overload.outside']);
   });
   test('without anybody in the list is named with the rest', () => {
-    expect(planOf({ ...beans(720), people: [] }).plan.overloads.map((o) => o.message.id)).toEqual(['timeline.overload.noHelpers']);
+    expect(planOf({ ...beansAt(720), people: [] }).plan.overloads.map((o) => o.message.id)).toEqual(['timeline.overload.noHelpers']);
   });
 });

@@ -68,10 +68,11 @@ describe('jobs of the house', () => {
   });
 });
 
+const own = (figure: string, value: number) => dayValues({ ...event, houseFigures: [{ figure, value, unit: 'min', why: 'We know our room.' }] });
+const first = (jobs: ReturnType<typeof serveJobs>) => jobs.at(-1)!.stretches[0]!.minutes;
+
 describe('the household\u2019s own minutes', () => {
-  const own = (figure: string, value: number) => dayValues({ ...event, houseFigures: [{ figure, value, unit: 'min', why: 'We know our room.' }] });
   test('set the length of setting up, rounds, cleaning and the oil', () => {
-    const first = (jobs: ReturnType<typeof serveJobs>) => jobs.at(-1)!.stretches[0]!.minutes;
     expect(first(setUpJobs(own('day.tables', 75), event, inputs.frying, false))).toBe(75);
     expect(first(serveJobs(own('day.round', 4), event))).toBe(4);
     expect(serveJobs(own('day.between', 120), event)).toHaveLength(3);
