@@ -11,7 +11,7 @@ export const viewPrepWords = {
   'view.prep.everybody': 'Everybody',
   'view.prep.start': 'Start',
   'view.prep.job': 'Job',
-  'view.prep.makes': 'For, in all',
+  'view.prep.makes': 'Dish, in all',
   'view.prep.keeps': 'Keeps until',
   'view.prep.who': 'Who',
   'view.prep.place.counter': 'Kept on the counter',

@@ -98,6 +98,7 @@ export const viewRecipesWords = {
   'view.recipes.kept': 'On your shelf, as it is here',
   'view.recipes.basics': 'What it is',
   'view.recipes.massKnown': (p: { inside: string; promised: string }) => `Ingredients weigh ${p.inside}; the yield says ${p.promised}.`,
+  'view.recipes.massSwells': (p: { inside: string; promised: string }) => `Ingredients weigh ${p.inside}; the yield says ${p.promised}, with the water that dry foods take up.`,
   'view.recipes.massMore': (p: { inside: string; promised: string }) => `Ingredients weigh ${p.inside} but the yield says ${p.promised}. Look at the yield, or at an ingredient that is missing.`,
   'view.recipes.massLess': (p: { inside: string; promised: string }) => `Ingredients weigh ${p.inside} but the yield says only ${p.promised}. Look at it again, unless so much boils off or is strained out.`,
   'view.recipes.massOpen': (p: { inside: string }) => `Ingredients weigh ${p.inside}; a yield in pieces is not weighed.`,

@@ -27,11 +27,15 @@ export function Basics({ recipe, change }: PartProps) {
   );
 }
 
+const sentences = {
+  fits: 'view.recipes.massKnown', unknown: 'view.recipes.massKnown', swells: 'view.recipes.massSwells', more: 'view.recipes.massMore', less: 'view.recipes.massLess',
+} as const;
+
 function Mass({ recipe }: Pick<PartProps, 'recipe'>) {
   const t = useSpeaker();
   const { inside, promised, verdict, unweighed } = massCheck(recipe);
   const p = { inside: t.formats.amount(inside), promised: promised === null ? '' : t.formats.amount(promised) };
-  const words = promised === null ? t('view.recipes.massOpen', p) : t(verdict === 'more' ? 'view.recipes.massMore' : verdict === 'less' ? 'view.recipes.massLess' : 'view.recipes.massKnown', p);
+  const words = promised === null ? t('view.recipes.massOpen', p) : t(sentences[verdict], p);
   const isOff = verdict === 'more' || verdict === 'less';
   return (
     <p className={isOff ? styles['off'] : styles['mass']} role="status" data-verdict={verdict}>

@@ -12,8 +12,11 @@ export interface MassCheck {
   readonly inside: AmountText;
   /** Weight promised; null when the yield is counted in pieces. */
   readonly promised: AmountText | null;
-  /** `more`: it promises more than goes in. `less`: it promises less than half of it. */
-  readonly verdict: 'fits' | 'more' | 'less' | 'unknown';
+  /**
+   * `more`: it promises more than goes in. `swells`: more than goes in, by no more than the dry foods take up when soaked and cooked (cooked weight of the
+   * ingredient table). `less`: it promises less than half of it.
+   */
+  readonly verdict: 'fits' | 'swells' | 'more' | 'less' | 'unknown';
   /** Ids of the ingredients that cannot be weighed; they are left out of `inside`. */
   readonly unweighed: readonly string[];
 }
@@ -33,13 +36,19 @@ function promisedGrams({ yield: made, frying }: Pick<Recipe, 'yield' | 'frying'>
   return convertFood(amountFrom(made.amount), 'g', { gramsPerMl: 1, gramsPer: {} })?.amount ?? null;
 }
 
+function verdictOf(promised: Big, inside: Big, swollen: Big, isOpen: boolean): MassCheck['verdict'] {
+  if (promised.lt(inside.times(leastShare))) return 'less';
+  if (isOpen || promised.lte(inside.times(mostShare))) return 'fits';
+  return promised.lte(swollen.times(mostShare)) ? 'swells' : 'more';
+}
+
 /** Compares what goes in with what is promised. */
 export function massCheck(recipe: Pick<Recipe, 'yield' | 'frying' | 'ingredients'>): MassCheck {
   const weighed = recipe.ingredients.map((line) => ({ line, grams: gramsOf(line) }));
   const inside = weighed.reduce((sum, { grams: own }) => sum.plus(own ?? 0), new Big(0));
   const unweighed = weighed.filter((one) => one.grams === null).map(({ line }) => line.ingredient);
   const promised = promisedGrams(recipe);
-  const share = promised === null || inside.eq(0) ? null : promised.div(inside).toNumber();
-  const verdict = share === null ? 'unknown' : share > mostShare && unweighed.length === 0 ? 'more' : share < leastShare ? 'less' : 'fits';
+  const swollen = weighed.reduce((sum, { line, grams: own }) => sum.plus((own ?? new Big(0)).times(Math.max(1, ingredient(line.ingredient)?.cookedFactor ?? 1))), new Big(0));
+  const verdict = promised === null || inside.eq(0) ? 'unknown' : verdictOf(promised, inside, swollen, unweighed.length > 0);
   return { inside: grams(inside), promised: promised === null ? null : grams(promised), verdict, unweighed };
 }
