@@ -15,6 +15,8 @@ const inner = (f: Figure, ...path: string[]): Figure => path.reduce((at, key) =>
 }, f);
 const wave = (turnout: unknown, more: Partial<TestWave> = {}): TestWave => ({ from: 720, to: 760, counts: { adult: 60, age4to6: 20 }, turnout, ...more });
 
+const at = (value: number) => ({ key: 'at', label: { text: 'at' }, value, unit: 'min', origin: { kind: 'computed', method: 'guests.method.peak' } as const });
+
 describe('people of a wave', () => {
   const event = eventOf([wave({ kind: 'known' })]);
   test('are the bands as entered, added up', () => {
@@ -85,7 +87,6 @@ describe('people to plan for', () => {
 describe('stays', () => {
   const coming = { from: 720, to: 760, stay: { shortest: 60, usual: 90, longest: 180 } };
   const path = 'guests.waves[0]';
-  const at = (value: number) => ({ key: 'at', label: { text: 'at' }, value, unit: 'min', origin: { kind: 'computed', method: 'guests.method.peak' } as const });
   test.each([[700, 0], [720, 0], [750, 30], [780, 60], [2000, 110]])('at minute %i the first to come have spent %f minutes', (minute, spent) => {
     const f = spentFigure(coming.stay, sinceFigure(coming, at(minute), path, 'first'), path);
     expect(f.value).toBeCloseTo(spent, 10);
