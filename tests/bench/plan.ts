@@ -8,6 +8,7 @@ import { planGuests } from '../../shared/guests';
 import { planKitchen } from '../../shared/kitchen';
 import { planMenu } from '../../shared/menu';
 import { plan } from '../../shared/plan';
+import { planSafety } from '../../shared/safety';
 import { planDay } from '../../shared/timeline';
 import { referenceEvent } from './reference-event';
 
@@ -48,15 +49,17 @@ function report(name: string, event: Event, runs: number): void {
   const frying = planFrying(event, menu, kitchen), drinks = planDrinks(event, menu, kitchen);
   const needs = [...needsOfMenu(event, menu), ...fryingNeeds(event, frying), ...drinksNeeds(drinks)];
   const buying = planBuying(event, needs);
+  const inputs = { guests, menu, buying, kitchen, frying, drinks };
+  const day = planDay(event, inputs);
   const rooms: Record<string, Took> = {
     guests: time(runs, 20, (i) => planGuests(vary(event, i))),
     menu: time(runs, 20, () => planMenu(event, guests)),
     buying: time(runs, 20, () => planBuying(event, needs)),
     frying: time(runs, 20, () => planFrying(event, menu, kitchen)),
     drinks: time(runs, 20, () => planDrinks(event, menu, kitchen)),
-    timeline: time(runs, 20, () => planDay(event, { guests, menu, buying, kitchen, frying, drinks })),
+    timeline: time(runs, 20, () => planDay(event, inputs)),
+    safety: time(runs, 20, () => planSafety(event, { ...inputs, day })),
   };
-  const day = planDay(event, { guests, menu, buying, kitchen, frying, drinks });
   console.log(`${name}: ${eventSize(event)} guests, ${event.guests.waves.length} waves, ${event.menu.dishes.length} dishes, ${frying.batches.length} batches, ${day.tasks.length} jobs`);
   const line = (label: string, t: Took, share = '') => console.log(`  ${label.padEnd(9)} clock ${spell(t.clock)}   processor ${spell(t.processor)}${share}`);
   line('plan()', whole);
