@@ -65,7 +65,8 @@ async function show(names: readonly string[], given: Given, terminal: Terminal):
 
 function choiceOf(given: string | undefined): MergeChoice {
   if (given === undefined) return 'both';
-  if (given === 'ours' || given === 'theirs' || given === 'both') return given;
+  const choices = { both: 'both', mine: 'ours', new: 'theirs' } as const;
+  if (given === 'both' || given === 'mine' || given === 'new') return choices[given];
   throw new BadInput(tell('command.shelf.keep', { given }));
 }
 

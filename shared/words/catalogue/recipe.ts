@@ -46,12 +46,12 @@ Scales a recipe. RECIPE is a recipe, an event or a shelf of this program, or a p
   'command.scale.unread': 'Look at these lines yourself; they could not be read in full:',
   'command.usage.shelf': `Usage: brimful shelf list [--json]
        brimful shelf show RECIPE [--json | --schema-org]
-       brimful shelf import FILE ... [--keep both|ours|theirs] [--role ROLE] [--portions N] [--yield "3 kg"]
+       brimful shelf import FILE ... [--keep both|mine|new] [--role ROLE] [--portions N] [--yield "3 kg"]
        brimful shelf export [RECIPE ...] [--schema-org] [--out FILE]
 
 The household's recipes, kept across events; until some are imported, those that come with the program.
   --file SHELF   another shelf file
-  --keep         when a recipe of the same short name differs: both (as it is without --keep), ours or theirs
+  --keep         when a recipe of the same short name differs: both (as it is without --keep), mine or the new one
   --role         where a foreign recipe stands in the meal; foreign recipes are taken in when nothing in them is left open
   --yield        how much a foreign recipe makes, when it does not say; --portions likewise
   --schema-org   as schema.org recipes for other programs
@@ -61,7 +61,7 @@ The household's recipes, kept across events; until some are imported, those that
   'command.shelf.line': (p: { id: string; name: string; portions: number; makes: string }, f: Formats) => `${p.id}: ${p.name}, ${f.number(p.portions, 1)} ${f.plural(p.portions, 'portion', 'portions')}, ${p.makes}`,
   'command.shelf.none': (p: { given: string }) => `There is no recipe "${p.given}" on the shelf. brimful shelf list names them.`,
   'command.shelf.needs-recipe': 'Name the recipe. brimful shelf list names them.',
-  'command.shelf.keep': (p: { given: string }) => `--keep is both, ours or theirs, not "${p.given}".`,
+  'command.shelf.keep': (p: { given: string }) => `--keep is both, mine or new, not "${p.given}".`,
   'command.shelf.role': (p: { known: string }) => `Say with --role where the recipe stands in the meal: ${p.known}.`,
   'command.shelf.yield': (p: { given: string }) => `"${p.given}" is no amount. Write a number and a unit, such as "3 kg".`,
   'command.shelf.needs-yield': (p: { name: string }) => `"${p.name}" does not say how much it makes. Say it with --yield "3 kg".`,

@@ -110,7 +110,7 @@ describe('shelf', () => {
   it('keeps ours, theirs or both where they differ', async () => {
     const shelf = await file('two.brimful-shelf', { format: 'brimful-shelf/1', recipes: [own] });
     const other = await file('other.json', { ...own, name: 'Other beans' });
-    expect((await brimful('shelf', 'import', other, '--file', shelf, '--keep', 'ours')).out).toContain('Your own stays as it is: beans.');
+    expect((await brimful('shelf', 'import', other, '--file', shelf, '--keep', 'mine')).out).toContain('Your own stays as it is: beans.');
     expect((await brimful('shelf', 'import', other, '--file', shelf)).out).toContain('second name');
     expect((await brimful('shelf', 'list', '--file', shelf)).out.split('\n').map((line) => line.split(':')[0])).toEqual(['beans', 'beans-2']);
     expect((await brimful('shelf', 'import', other, '--file', shelf, '--keep', 'none')).code).toBe(2);
