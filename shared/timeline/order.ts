@@ -64,7 +64,7 @@ const badness = (placed: readonly Placed[]): number => placed.reduce((sum, p) =>
 /**
  * Recipe steps placed just in time: the job that must be done last is placed first (latest-finish rule). When something does not fit,
  * two other orders are tried (least room first; most work first) and the best is kept, the first one on a tie.
- * Source: methods section 4.2 (serial schedule generation).
+ * Source: serial schedule generation, Kolisch 1996 (from memory).
  */
 export function placeBackward(resources: Resources, jobs: readonly Job[]): Placed[] {
   const ends = latestEnds(jobs);
