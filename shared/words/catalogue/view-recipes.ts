@@ -97,6 +97,8 @@ export const viewRecipesWords = {
   'view.recipes.keepOther': 'Replace the one on my shelf',
   'view.recipes.kept': 'On your shelf, as it is here',
   'view.recipes.basics': 'What it is',
+  'view.recipes.noFrying': 'How it is fried is not known, so it has no batches in Frying. Start from a fried recipe of your shelf when it goes into the pan.',
+  'view.recipes.noBrewing': 'How it is brewed is not known, so it has no rounds in Drinks. Start from a drink of your shelf when it goes into flasks.',
   'view.recipes.massKnown': (p: { inside: string; promised: string }) => `Ingredients weigh ${p.inside}; the yield says ${p.promised}.`,
   'view.recipes.massSwells': (p: { inside: string; promised: string }) => `Ingredients weigh ${p.inside}; the yield says ${p.promised}, with the water that dry foods take up.`,
   'view.recipes.massMore': (p: { inside: string; promised: string }) => `Ingredients weigh ${p.inside} but the yield says ${p.promised}. Look at the yield, or at an ingredient that is missing.`,

@@ -38,6 +38,10 @@ const only = (found: { readonly recipes: readonly ImportedRecipe[] }): ImportedR
   return first;
 };
 const entry = ({ amount, unit }: { readonly amount: string; readonly unit: string }) => `${amount} ${unit}`;
+const wordsOf = (one: Recipe) => one.ingredients.map((line) => ingredient(line.ingredient)?.name ?? '').join(' ');
+const made = (yieldText: { amount: string; unit: 'kg' | 'L' | 'piece' }, grams: number) =>
+  recipeSchema.parse({ id: 'r', name: 'R', role: 'plain', yield: { amount: yieldText, portions: 4 }, ingredients: [{ ingredient: 'onion', amount: { amount: String(grams), unit: 'g' } }] });
+const verdictOfBeans = (kg: string) => massCheck(recipeSchema.parse({ id: 'r', name: 'R', role: 'pulse', yield: { amount: { amount: kg, unit: 'kg' }, portions: 4 }, ingredients: [{ ingredient: 'kidney-beans-dry', amount: { amount: '1', unit: 'kg' } }] })).verdict;
 
 describe('putting a recipe on the menu', () => {
   it('copies what the event uses into it, and the file still opens', () => {
@@ -79,7 +83,6 @@ describe('putting a recipe on the menu', () => {
 });
 
 describe('finding a recipe', () => {
-  const wordsOf = (one: Recipe) => one.ingredients.map((line) => ingredient(line.ingredient)?.name ?? '').join(' ');
   it('by the beginnings of words of its name or its ingredients, accents or not', () => {
     expect(findRecipes(shelf, 'ging te', wordsOf).map((one) => one.id)).toContain('ginger-tea');
     expect(findRecipes(shelf, 'chickpea flour', wordsOf).map((one) => one.id)).toContain('greens-fritters');
@@ -201,8 +204,6 @@ describe('finishing a recipe taken in', () => {
 });
 
 describe('the mass check', () => {
-  const made = (yieldText: { amount: string; unit: 'kg' | 'L' | 'piece' }, grams: number) =>
-    recipeSchema.parse({ id: 'r', name: 'R', role: 'plain', yield: { amount: yieldText, portions: 4 }, ingredients: [{ ingredient: 'onion', amount: { amount: String(grams), unit: 'g' } }] });
   it('says when the yield promises more than goes in, or much less', () => {
     expect(massCheck(made({ amount: '3.1', unit: 'kg' }, 2400))).toMatchObject({ verdict: 'more', inside: { amount: '2400', unit: 'g' }, promised: { amount: '3100', unit: 'g' } });
     expect(massCheck(made({ amount: '2.5', unit: 'kg' }, 2400)).verdict).toBe('fits');
@@ -217,12 +218,11 @@ describe('the mass check', () => {
   });
 
   it('lets dry beans take up water, and no more than they do', () => {
-    const beans = (kg: string) => massCheck(recipeSchema.parse({ id: 'r', name: 'R', role: 'pulse', yield: { amount: { amount: kg, unit: 'kg' }, portions: 4 }, ingredients: [{ ingredient: 'kidney-beans-dry', amount: { amount: '1', unit: 'kg' } }] })).verdict;
     const most = ingredient('kidney-beans-dry')?.cookedFactor ?? 0;
     expect(most).toBeGreaterThan(1.5);
-    expect(beans('1')).toBe('fits');
-    expect(beans(String(most))).toBe('swells');
-    expect(beans(String(most * 1.2))).toBe('more');
+    expect(verdictOfBeans('1')).toBe('fits');
+    expect(verdictOfBeans(String(most))).toBe('swells');
+    expect(verdictOfBeans(String(most * 1.2))).toBe('more');
   });
 
   it('has no complaint that a recipe of the starter shelf makes more than goes in', () => {
