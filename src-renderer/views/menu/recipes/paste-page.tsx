@@ -31,7 +31,7 @@ export function PastePage({ go }: { readonly go: GoTo }) {
           if (e.nativeEvent instanceof InputEvent && e.nativeEvent.inputType === 'insertFromPaste') read(value);
         }} />
       <div className={styles['finish']}>
-        <Button kind="primary" isDisabled={text.trim() === ''} onPress={() => read(text)}>{t('view.recipes.pasteRead')}</Button>
+        <Button kind="primary" onPress={() => read(text)}>{t('view.recipes.pasteRead')}</Button>
         <label className={styles['file']}>
           {t('view.recipes.pasteFile')}
           <input type="file" accept=".html,.htm,.json,.jsonld,.txt" onChange={(e) => {
