@@ -4,7 +4,7 @@ export type { Paper, Sheet, SheetKind, SheetOptions } from './types';
 export { sheetsOf } from './sheets-of';
 export { sheetCss, sheetDocument, sheetPageCss, type DocumentOptions } from './document';
 export { marginMm, paperMm } from './paper/page-css';
-export { nextLetter, versionOf, type SheetVersion } from './version';
+export { nextLetter, printsOf, versionOf, type Print, type SheetVersion } from './version';
 export { namesOf, type Names } from './names';
 export { shiftDay } from './calendar';
 export { flaskFacts, type FlaskFacts } from './drinks/flask-facts';

@@ -51,10 +51,13 @@ export function sheetsOf(plan: Plan, formats: Formats, options: SheetOptions): r
   const context: SheetContext = { plan, formats, names: namesOf(plan, formats) };
   return sheetKinds.filter((kind) => options.only?.includes(kind) ?? true).flatMap((kind) => {
     const drafts = builders[kind](context);
-    const print = contentFingerprint(drafts);
-    const version = options.version === undefined
-      ? versionOf(plan.event, kind, print)
-      : { version: options.version, replaces: options.replaces ?? null, issued: false };
-    return drafts.map((draft) => finish(draft, version, print, context, options));
+    const ofKind = contentFingerprint(drafts);
+    return drafts.map((draft) => {
+      const print = contentFingerprint([draft]);
+      const version = options.version === undefined
+        ? versionOf(plan.event, { kind, id: draft.id, fingerprint: print }, ofKind)
+        : { version: options.version, replaces: options.replaces ?? null, issued: false };
+      return finish(draft, version, print, context, options);
+    });
   });
 }

@@ -34,7 +34,7 @@ export interface Sheet {
   readonly paper: Paper;
   readonly version: string;
   readonly replaces: string | null;
-  /** Equal fingerprints mean the same words on paper (head and foot left out). One for all sheets of a kind. */
+  /** Equal fingerprints mean the same words on paper (head and foot left out). */
   readonly fingerprint: string;
   /** True when the event has this very content on record as printed. */
   readonly issued: boolean;

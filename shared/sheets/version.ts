@@ -1,5 +1,5 @@
 import type { Event } from '../event';
-import type { SheetKind } from './types';
+import type { Sheet } from './types';
 
 /** The letter after: A -> B, Z -> AA, AZ -> BA. */
 export function nextLetter(letter: string): string {
@@ -17,14 +17,22 @@ export interface SheetVersion {
 
 const rank = (letter: string): number => Array.from(letter).reduce((sum, c) => sum * 26 + (c.codePointAt(0) ?? 64) - 64, 0);
 
+/** A line of the event file: one sheet as it was printed. */
+export type Print = Event['issuedSheets'][number];
+
+/** Prints of one sheet, oldest letter first. A line without an id, as old files have it, stands for every sheet of its kind. */
+export const printsOf = (event: Event, sheet: Pick<Sheet, 'kind' | 'id'>): readonly Print[] =>
+  event.issuedSheets.filter((s) => s.sheet === sheet.kind && (s.id === undefined || s.id === sheet.id)).sort((a, b) => rank(a.version) - rank(b.version));
+
 /**
- * The version of a sheet kind: the latest printed letter while the content is the same, else the next one.
+ * The version of one sheet: the latest printed letter while the content is the same, else the next one.
  * An event that went back to an earlier state gets a new letter all the same, because a newer paper hangs on the wall.
+ * @param ofKind fingerprint of all sheets of the kind together, for lines without an id.
  */
-export function versionOf(event: Event, kind: SheetKind, fingerprint: string): SheetVersion {
-  const printed = event.issuedSheets.filter((s) => s.sheet === kind).sort((a, b) => rank(a.version) - rank(b.version));
+export function versionOf(event: Event, sheet: Pick<Sheet, 'kind' | 'id' | 'fingerprint'>, ofKind = sheet.fingerprint): SheetVersion {
+  const printed = printsOf(event, sheet);
   const latest = printed.at(-1);
   if (latest === undefined) return { version: 'A', replaces: null, issued: false };
-  if (latest.fingerprint !== fingerprint) return { version: nextLetter(latest.version), replaces: latest.version, issued: false };
+  if (latest.fingerprint !== (latest.id === undefined ? ofKind : sheet.fingerprint)) return { version: nextLetter(latest.version), replaces: latest.version, issued: false };
   return { version: latest.version, replaces: printed.findLast((s) => s.version !== latest.version)?.version ?? null, issued: true };
 }

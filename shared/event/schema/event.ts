@@ -45,7 +45,8 @@ export const eventSchema = z.looseObject({
   prices: z.array(priceSchema).default([]),
   houseFigures: z.array(houseFigureSchema).default([]),
   /** Sheets printed so far: version letter, when, and a fingerprint of the plan they showed. */
-  issuedSheets: z.array(z.looseObject({ sheet: z.string(), version: z.string().regex(/^[A-Z]{1,2}$/, 'version'), at: z.string(), fingerprint: z.string() })).default([]),
+  /** `sheet`: its kind; `id`: which of them (a station's, a helper's); lines of old files have no id and stand for all of the kind. */
+  issuedSheets: z.array(z.looseObject({ sheet: z.string(), id: z.string().optional(), version: z.string().regex(/^[A-Z]{1,2}$/, 'version'), at: z.string(), fingerprint: z.string() })).default([]),
   serviceLog: z.array(z.looseObject({ at: minuteSchema, kind: z.string() })).default([]),
   review: z.looseObject({ notes: noteSchema.default('') }).prefault({}),
 }).refine((e) => e.closesAt > e.opensAt, { message: 'closesBeforeOpens', path: ['closesAt'] });

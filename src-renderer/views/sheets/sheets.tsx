@@ -1,6 +1,6 @@
 import { useMemo } from 'react';
 import { setPreference } from '../../../shared/edit';
-import { sheetsOf, type Sheet } from '../../../shared/sheets';
+import { printsOf, sheetsOf, type Sheet } from '../../../shared/sheets';
 import { useDocument } from '../../app/document';
 import { useSpeaker } from '../../app/speak';
 import { Button } from '../../parts/button';
@@ -62,11 +62,11 @@ export function Sheets() {
   );
 }
 
-/** Whether the last print of this kind of sheet still says what the plan says. */
+/** Whether the last print of this sheet still says what the plan says. */
 function Standing({ sheet }: { readonly sheet: Sheet }) {
   const t = useSpeaker();
   const { event } = useDocument();
-  const last = event.issuedSheets.findLast((s) => s.sheet === sheet.kind);
+  const last = printsOf(event, sheet).at(-1);
   if (last === undefined) return <p className={styles['state']}>{t('view.sheets.never')}</p>;
   const at = printedThen(t.formats, last.at);
   if (sheet.issued) return <p className={styles['state']}>{t('view.sheets.matches', { version: last.version, at })}</p>;

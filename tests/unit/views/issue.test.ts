@@ -14,8 +14,18 @@ describe('noting what was printed', () => {
   const result = issued(plan.event, sheets, 'all sheets', '2026-12-10T09:05');
   if (!('event' in result)) throw new Error('expected an event');
 
-  it('writes one line for each kind of sheet, not for each page or helper', () => {
-    expect(result.event.issuedSheets.map((s) => `${s.sheet} ${s.version}`)).toEqual(['fry A', 'drinks A', 'shopping A', 'prep A', 'day A', 'helpers A']);
+  it('writes one line for each sheet, with the station or helper it is of', () => {
+    expect(result.event.issuedSheets.map((s) => `${s.sheet} ${s.id} ${s.version}`)).toEqual(sheets.map((s) => `${s.kind} ${s.id} A`));
+    expect(new Set(result.event.issuedSheets.map((s) => s.sheet))).toEqual(new Set(['fry', 'drinks', 'shopping', 'prep', 'day', 'helpers']));
+  });
+
+  it('says nothing of a sheet that was not among those printed', () => {
+    const [helper] = sheets.filter((s) => s.kind === 'helpers');
+    const one = issued(plan.event, [helper!], 'one sheet', '2026-12-10T09:05');
+    if (!('event' in one)) throw new Error('expected an event');
+    const after = sheetsOf({ ...plan, event: one.event }, formats, options);
+    expect(after.filter((s) => s.issued).map((s) => s.id)).toEqual([helper!.id]);
+    expect(after.filter((s) => s.kind === 'helpers' && !s.issued).map((s) => s.id)).toEqual(sheets.filter((s) => s.kind === 'helpers').slice(1).map((s) => s.id));
   });
 
   it('leaves everything else of the event as it is', () => {
