@@ -3,4 +3,5 @@ export * from './types';
 export * from './rules';
 export { planDrinks } from './plan';
 export { drinksNeeds } from './needs';
+export { isMadeAhead } from './made-ahead';
 export { liftLitres } from './rounds';

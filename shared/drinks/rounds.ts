@@ -2,6 +2,7 @@ import type { Event } from '../event';
 import { settle } from '../household';
 import { minutes } from '../measure';
 import type { BrewPlace } from './brew-place';
+import { isMadeAhead } from './made-ahead';
 import { roundFigures } from './round-figures';
 import type { DrinkLine } from './drink-line';
 import type { PlacedRound } from './brewing';
@@ -36,8 +37,10 @@ export function liftLitres(event: Event, vesselKg: number): number {
 
 function brewRound(place: BrewPlace, line: DrinkLine, r: PlacedRound, number: number): BrewRound {
   const { water, heat } = roundFigures(place, line.brewing, r, r.size);
+  const madeAhead = isMadeAhead(line.dish.recipe);
   return {
     number, drink: line.dish.id, pot: r.pot.id, burner: r.burner?.burner.id ?? null, startAt: minutes(r.startAt), boilAt: minutes(r.startAt + r.size.boilMinutes), readyAt: minutes(r.readyAt), startHands: r.size.startHands, finishHands: r.size.finishHands,
     litres: r.size.litres, waterLitres: water, heatMinutes: heat, ingredients: ingredientsOf(line.dish, line.brewing, r.size.litres, water.value),
+    madeAhead, note: madeAhead ? { id: 'drinks.note.madeAhead', params: { drink: line.dish.name, litres: r.size.litres } } : null,
   };
 }

@@ -24,7 +24,12 @@ export interface BrewRound {
   readonly litres: number;
   readonly waterLitres: Figure;
   readonly heatMinutes: Figure;
+  /** What the litres of this round take in all. Of a drink made ahead it went in at the recipe's own steps: shopping counts it here, once. */
   readonly ingredients: readonly { readonly ingredient: string; readonly amount: Amount }[];
+  /** The recipe's steps have made the drink already: this round only pours it, and nothing raw goes in. */
+  readonly madeAhead: boolean;
+  /** What to say in place of the ingredients; null when they go into this round. */
+  readonly note: Message | null;
 }
 /** Filling a dispenser from a round. */
 export interface Fill {

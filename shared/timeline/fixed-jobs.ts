@@ -38,7 +38,7 @@ export function brewJobs(menu: MenuPlan, drinks: DrinksPlan, handsOn: number): J
       const burner = r.burner !== null && start < offHeat - 1e-9 ? [{ thing: `burner:${r.burner}`, count: 1 }] : [];
       return [fixedJob({ id: partId, kind: 'brew', roles: ['tea'], about: { dish: r.drink, round: r.number }, name, start, end, attention, needs: [{ thing: `pot:${r.pot}`, count: 1 }, ...burner], after, slide: partId.endsWith('/finish') || (whole && partId === id) ? waits : 0 })];
     };
-    if (whole) return part(id, { id: 'timeline.task.brewShort', params }, r.startAt, r.readyAt, handsOn, []);
+    if (whole) return part(id, { id: r.madeAhead ? 'timeline.task.pourAhead' : 'timeline.task.brewShort', params }, r.startAt, r.readyAt, handsOn, []);
     const turn = Math.min(finish, Math.max(begun, offHeat));
     return [
       ...part(id, { id: 'timeline.task.brewStart', params }, r.startAt, begun, handsOn, []),

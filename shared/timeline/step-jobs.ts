@@ -1,3 +1,4 @@
+import { isMadeAhead } from '../drinks';
 import type { Step } from '../event';
 import { baseFactor, dimensionOf, type Amount } from '../measure';
 import type { DishPlan } from '../menu';
@@ -27,6 +28,7 @@ const minutesOf = (m: Step['active'], kg: number, batches: number): number => {
 /** What is left out: frying and brewing have plans of their own. */
 function ownPlan(dish: DishPlan, step: Step): boolean {
   if (dish.recipe.frying !== undefined) return step.does === 'fry' || step.does === 'serve';
+  if (isMadeAhead(dish.recipe)) return step.does === 'brew' || step.does === 'serve';
   if (dish.recipe.brewing !== undefined) return step.does === 'brew' || step.does === 'serve' || step.does === 'boil' || step.does === 'simmer';
   return false;
 }

@@ -15,6 +15,7 @@ export const drinksWords = {
   'drinks.term.ready': 'Ready to serve', 'drinks.term.strain': 'Lost in straining', 'drinks.term.boiledOff': 'Boiled away', 'drinks.term.dose': 'Leaf or grounds per litre', 'drinks.term.kept': 'Kept by each gram',
   'drinks.term.otherLiquids': 'Other liquids of the recipe', 'drinks.term.water': 'Water', 'drinks.term.potKg': 'Empty pot', 'drinks.term.tap': 'Water from the tap', 'drinks.term.roundLitres': 'Litres of each round',
   'drinks.term.cups': 'Cups', 'drinks.term.cupMl': 'Cup size', 'drinks.term.unmet': 'Could not be served',
+  'drinks.note.madeAhead': (p: { drink: string; litres: number }, f: Formats) => `Pour ${f.figure(p.litres, 'L')} from what was made ahead: ${p.drink}.`,
   'drinks.problem.noVessel': (p: { drink: string }) => `There is nothing to serve ${p.drink} from. Add a flask, a jug or a pot to the kitchen.`,
   'drinks.problem.noPot': (p: { drink: string }) => `There is no pot to make ${p.drink} in. Add one to the kitchen.`,
   'drinks.problem.noBurner': (p: { drink: string }) => `There is no burner for ${p.drink} that is not under a frying pan. Add one to the kitchen.`,

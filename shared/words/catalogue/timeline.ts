@@ -33,6 +33,7 @@ export const timelineWords = {
   'timeline.task.brewStart': (p: { round: number; drink: string }, f: Formats) => `Start round ${f.number(p.round)}: ${p.drink}`,
   'timeline.task.brewHeat': (p: { round: number; drink: string }, f: Formats) => `Round ${f.number(p.round)}: ${p.drink}, runs by itself`,
   'timeline.task.brewShort': (p: { round: number; drink: string }, f: Formats) => `Make round ${f.number(p.round)}: ${p.drink}`,
+  'timeline.task.pourAhead': (p: { round: number; drink: string }, f: Formats) => `Pour round ${f.number(p.round)} from what was made ahead: ${p.drink}`,
   'timeline.task.brewStand': (p: { round: number; drink: string }, f: Formats) => `Round ${f.number(p.round)}: ${p.drink}, stands off the heat`,
   'timeline.task.brewEnd': (p: { round: number; drink: string }, f: Formats) => `Finish and strain round ${f.number(p.round)}: ${p.drink}`,
   'timeline.task.fill': (p: { dispenser: string; litres: number; round: number }, f: Formats) => `Fill ${p.dispenser} with ${f.amount({ amount: p.litres.toFixed(2), unit: 'L' })} of round ${f.number(p.round)}`,
