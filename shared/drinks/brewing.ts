@@ -14,6 +14,8 @@ export interface PlacedRound {
   readonly readyAt: number;
   readonly pouredAt: number;
   readonly size: RoundSize;
+  /** False when the hands that start it are wanted elsewhere then: somebody else must help. */
+  readonly handsFree: boolean;
 }
 
 /** Burners for drinks, best first: not under a frying pan, indoors before outdoors, strong before weak. */
@@ -49,7 +51,13 @@ export function placeRounds(place: BrewPlace, dish: DishPlan, brewing: Brewing, 
   return rounds;
 }
 
-/** Of all pots and burners: most litres first, then the shortest wait, then the smallest pot, then the better burner. */
+/** A wait in the pot up to this many minutes is no reason for a larger pot. Common practice, no source. */
+const shortWait = 15;
+
+/**
+ * Of all pots and burners: the smallest pot that holds all of it, where it waits no more than a little and hands are free, on the burner
+ * with the shortest wait; else the shortest wait; when none holds it all, the most litres.
+ */
 function bestRound(place: BrewPlace, dish: DishPlan, brewing: Brewing, beside: (litres: number) => number, litres: number, by: number): PlacedRound | null {
   const choices: Choice[] = [];
   const burners = isBrewed(brewing) ? place.burners : [null];
@@ -62,10 +70,12 @@ function bestRound(place: BrewPlace, dish: DishPlan, brewing: Brewing, beside: (
         continue;
       }
       const found = placed(place, dish, brewing, { pot, burner, whole }, whole, by);
-      // All of it and no wait: nothing later in the list is better.
-      if (found?.readyAt === by) return found;
       if (found !== null) choices.push({ pot, burner, whole, found });
     }
+    const inThis = choices.flatMap((c) => (c.pot === pot && c.found !== undefined && c.found.handsFree && c.found.readyAt >= by - shortWait ? [c.found] : []));
+    // Pots come smallest first: a larger one is no better.
+    const [first] = inThis.toSorted((a, b) => b.readyAt - a.readyAt);
+    if (first !== undefined) return first;
   }
   let best: PlacedRound | null = null;
   // Those that hold all of it win over any that is cut; only without one are the others looked at.
@@ -98,8 +108,9 @@ function bestCut(place: BrewPlace, dish: DishPlan, brewing: Brewing, beside: (li
 function placed(place: BrewPlace, dish: DishPlan, brewing: Brewing, { pot, burner }: Choice, size: RoundSize, by: number): PlacedRound | null {
   const wait = Math.min(place.values.waitMinutes, brewing.goodForMinutes / 2);
   const wish = { pot: `pot ${pot.id}`, burner: burner === null ? null : `burner ${burner.burner.id}`, burnerMinutes: size.burnerMinutes, minutes: size.minutes, by, wait, handsMinutes: size.startHands };
-  const startAt = latestBrew(place.calendar, { ...wish, hands: place.hands }) ?? latestBrew(place.calendar, { ...wish, hands: 0 });
-  return startAt === null ? null : { dish, pot, burner, startAt, readyAt: startAt + size.minutes, pouredAt: by, size };
+  const withHands = latestBrew(place.calendar, { ...wish, hands: place.hands });
+  const startAt = withHands ?? latestBrew(place.calendar, { ...wish, hands: 0 });
+  return startAt === null ? null : { dish, pot, burner, startAt, readyAt: startAt + size.minutes, pouredAt: by, size, handsFree: withHands !== null };
 }
 
 /** The round, cut to what the pot may hold; null when not even a little fits. */

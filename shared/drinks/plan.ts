@@ -7,6 +7,7 @@ import { brewValues, type BrewValues } from './brew-values';
 import { drinkBurners } from './brewing';
 import { Calendar } from './calendar';
 import { dispenserPlan } from './dispensers';
+import { coolFromPot, pouredFrom } from './from-pot';
 import { drinkLine, type DrinkLine } from './drink-line';
 import { firstWanted } from './first-wanted';
 import { nextFilling } from './next-filling';
@@ -37,7 +38,7 @@ export function planDrinks(event: Event, menu: MenuPlan, kitchen: KitchenPlan): 
   return {
     rounds, fills, totals: lines.map((l) => drinkTotal(l, rounds)),
     dispensers: lines.flatMap((l) => l.vessels.flatMap((v) => dispenserPlan(l, v) ?? [])),
-    problems: lines.flatMap((l) => problemsOf(place, l)),
+    problems: lines.flatMap((l) => [...problemsOf(place, l), ...coolFromPot(l)]),
   };
 }
 
@@ -50,7 +51,7 @@ function linesOf(event: Event, dishes: readonly DishPlan[], values: BrewValues):
     for (const v of vessels) if (v.pot !== null) taken.add(v.pot);
     const cups = wantedCups(event, dish, vessels.length, values.tapPerMinute);
     const first = cups.fromMinute + cups.values.findIndex((n) => n > 0);
-    return [drinkLine(dish, brewing, vessels, cups, firstWanted(event, dish, first) - values.fillLead)];
+    return [drinkLine(dish, pouredFrom(vessels, brewing), vessels, cups, firstWanted(event, dish, first) - values.fillLead)];
   });
 }
 
@@ -60,5 +61,7 @@ function problemsOf(place: BrewPlace, line: DrinkLine): Message[] {
   if (line.vessels.length === 0) return [{ id: 'drinks.problem.noVessel', params: { drink } }];
   if (place.pots.length === 0) return [{ id: 'drinks.problem.noPot', params: { drink } }];
   if (isBrewed(line.brewing) && place.burners.length === 0) return [{ id: 'drinks.problem.noBurner', params: { drink } }];
+  const pot = line.vessels.find((v) => v.pot !== null);
+  if (pot !== undefined) return [{ id: 'drinks.problem.unmetFromPot', params: { drink, litres: line.unmetLitres, pot: pot.name } }];
   return [{ id: 'drinks.problem.unmet', params: { drink, litres: line.unmetLitres } }];
 }

@@ -19,5 +19,7 @@ export const drinksWords = {
   'drinks.problem.noVessel': (p: { drink: string }) => `There is nothing to serve ${p.drink} from. Add a flask, a jug or a pot to the kitchen.`,
   'drinks.problem.noPot': (p: { drink: string }) => `There is no pot to make ${p.drink} in. Add one to the kitchen.`,
   'drinks.problem.noBurner': (p: { drink: string }) => `There is no burner for ${p.drink} that is not under a frying pan. Add one to the kitchen.`,
+  'drinks.problem.unmetFromPot': (p: { drink: string; litres: number; pot: string }, f: Formats) => `First say which flask or jug ${p.drink} is for: without one it is poured from ${p.pot}, and ${f.figure(p.litres, 'L')} cannot be made in time.`,
+  'drinks.problem.coolFromPot': (p: { drink: string; pot: string; minutes: number; celsius: number }, f: Formats) => `First say which flask ${p.drink} is for: without one it is poured from ${p.pot}, where it is under ${f.figure(p.celsius, 'degC')} after ${f.duration(p.minutes)}.`,
   'drinks.problem.unmet': (p: { drink: string; litres: number }, f: Formats) => `${f.figure(p.litres, 'L')} of ${p.drink} cannot be made in time. Add a pot or a burner, or a larger flask filled earlier.`,
 } as const satisfies Record<string, Entry>;

@@ -58,7 +58,8 @@ function drunk({ drinks, menu }: ReturnType<typeof drinksOf>): string[] {
         const last = Math.max(...brewed.map((b) => b.at));
         const oldest = Math.min(...brewed.filter((b) => b.at === last).map((b) => b.ready));
         if (at - oldest >= goodForMinutes) faults.push(`${d.id}: ${at - oldest} minutes old at ${at}`);
-        if (serveAboveC !== null && d.celsius[i]! < serveAboveC) faults.push(`${d.id}: served at ${d.celsius[i]} °C`);
+        // Poured from a pot for want of a flask it may be cooler; that is said (from-pot.test.ts).
+        if (serveAboveC !== null && !d.id.startsWith('pot:') && d.celsius[i]! < serveAboveC) faults.push(`${d.id}: served at ${d.celsius[i]} °C`);
       });
     }
     if (out > total.served.value + 1e-6) faults.push(`${dish.id}: more goes out than people drink`);
