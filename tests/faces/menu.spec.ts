@@ -42,6 +42,8 @@ test.describe('Menu', () => {
 
 test('a new event takes a dish from the recipes that come with the program', async ({ app: { page } }) => {
   await page.getByRole('button', { name: 'New event' }).click();
+  // The new event waits for the host's day; keys belong to it only once it is there.
+  await expect(page.getByRole('heading', { name: 'Guests', exact: true }).first()).toBeVisible();
   await page.keyboard.press('Alt+3');
   await expect(page.getByRole('heading', { name: 'No dish yet' })).toBeVisible();
   await expectAccessible(page);
