@@ -1,5 +1,6 @@
+import { Big } from 'big.js';
 import type { Figure } from '../figure';
-import type { Amount } from '../measure';
+import { dimensionOf, type Amount } from '../measure';
 import type { Message } from '../words';
 
 /** Something a dish, a fry line or a brew round uses: edible amount of one ingredient. */
@@ -32,6 +33,9 @@ export interface ShoppingLine {
   readonly keepsDays: number | null;
   readonly optional: boolean;
 }
+
+/** What is needed as a cook says it: things that are counted are bought whole, so a part of one is one. Same unit as `need`. */
+export const wholeNeed = ({ need }: ShoppingLine): Amount => (dimensionOf(need.unit) === 'count' ? { amount: need.amount.round(0, Big.roundUp), unit: need.unit } : need);
 
 /** What the room `buying` computes. */
 export interface BuyingPlan {

@@ -1,6 +1,7 @@
 import type { Event, Frying } from '../event';
 import type { DishPlan } from '../menu';
-import { servesAll, solve, type FryProblem, type FrySolution } from './exact';
+import { settle } from '../household';
+import { balanced, servesAll, solve, type FryProblem, type FrySolution } from './exact';
 import type { FryLine } from './lines';
 import { sizeLoad, type SizedLoad } from './load';
 
@@ -34,7 +35,14 @@ export interface Trial {
  * (exact for one line; over several unequal lines the split is a rule, not a proof).
  */
 export const solveParts = (event: Event, frying: Frying, parts: readonly DishPart[], wanted: readonly number[]): FrySolution[] =>
-  splitByRate(parts.map((p) => p.rate), wanted).map((mine, at) => solve(problemOf(event, frying, parts[at], mine, {})));
+  splitByRate(parts.map((p) => p.rate), wanted).map((mine, at) => evened(event, problemOf(event, frying, parts[at], mine, {})));
+
+/** Solved, then without tiny batches where portions may wait a little longer: as many batches, at the same minutes. */
+function evened(event: Event, problem: FryProblem): FrySolution {
+  const found = solve(problem);
+  const atLeast = Math.ceil(problem.load * settle(event, 'fry.leastBatch').value);
+  return { ...found, batches: balanced({ ...problem, wanted: found.served, lead: found.lead }, found.batches, atLeast, settle(event, 'fry.moreWait').value) };
+}
 
 /** True when a change lets every portion be served. More pans go to the first line, which then takes a larger share. */
 export function trialServes(event: Event, frying: Frying, parts: readonly DishPart[], wanted: readonly number[], trial: Trial): boolean {

@@ -14,14 +14,14 @@ const toStep = (value: Big, step: string): Big => value.div(step).round(0, Big.r
 /** Steps of a scale: below `under` of the base unit, amounts go to the nearest `step`. */
 interface Row { readonly under: string; readonly step: string }
 
-// Grams and millilitres, common practice (no source): a kitchen scale and jug read no finer.
+// Grams and millilitres, common practice (no source): a kitchen scale and jug read no finer. Litres to the tenth, as every figure in litres is shown.
 const gramRows: readonly Row[] = [
   { under: '2', step: '0.1' }, { under: '10', step: '0.5' }, { under: '50', step: '1' }, { under: '100', step: '5' },
   { under: '1000', step: '10' }, { under: '5000', step: '50' }, { under: '50000', step: '100' }, { under: '1e12', step: '500' },
 ];
 const mlRows: readonly Row[] = [
   { under: '2', step: '0.25' }, { under: '15', step: '0.5' }, { under: '50', step: '2.5' }, { under: '100', step: '5' }, { under: '250', step: '10' },
-  { under: '1000', step: '25' }, { under: '5000', step: '100' }, { under: '25000', step: '250' }, { under: '1e12', step: '500' },
+  { under: '1000', step: '25' }, { under: '1e12', step: '100' },
 ];
 // Ounces, after the guide for rounding off weights of an early-childhood menu manual (ROUND); finer under 2 oz, where it says to use a measure.
 const ounceRows: readonly Row[] = [

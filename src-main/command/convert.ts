@@ -21,7 +21,7 @@ export const convertCommand: Command = {
     const food = given.text('of') === undefined ? null : readFood(given.text('of') ?? '');
     const result = convertFood(amountOf(amount, from), to, food ?? { gramsPerMl: null, gramsPer: {} });
     if (result === null) throw new BadInput(whyNot(from, to, food));
-    terminal.out(tell('command.convert.answer', { amount: plain(amount), from, result: plain(result.amount.round(6)), to, food: food?.name.toLowerCase() ?? '' }));
+    terminal.out(tell('command.convert.answer', { amount: plain(amount), from, result: plain(result.amount.prec(4)), to, food: food?.name.toLowerCase() ?? '' }));
     if (food !== null) for (const line of sourceLines(from, to, food)) terminal.out(line);
     return Promise.resolve(exits.ok);
   },

@@ -2,5 +2,6 @@
 export * from './problem';
 export * from './fixpoint';
 export * from './solve';
+export * from './balance';
 export * from './least-unmet';
 export * from './bowls';

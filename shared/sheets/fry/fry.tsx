@@ -46,15 +46,20 @@ function Row({ row, station, context }: { readonly row: FryRow; readonly station
   return <tr className="bowl"><td colSpan={showPan ? 8 : 7}><div className="line"><TickBox small /><strong>{words}</strong></div></td></tr>;
 }
 
+/** Cautions and what goes short, above the table: a page never holds them alone, and they are read before the first batch. */
 function Cautions({ station, context: { plan, formats: f } }: { readonly station: Station; readonly context: SheetContext }): ReactElement {
   const short = plan.frying.shortages.filter((s) => station.dishes.includes(s.dish));
   return (
-    <div className="cautions">
-      {short.map((s) => <p key={`${s.dish}-${s.from}`}><strong>{say(f, 'sheets.fry.unmet', { from: s.from, to: s.to, pieces: s.unmet })}</strong></p>)}
-      <p>{say(f, 'sheets.fry.caution1')} {say(f, 'sheets.fry.caution2')} {say(f, 'sheets.fry.caution3')} {say(f, 'sheets.guidance')}</p>
+    <div className="short">
+      <p className="strong">{say(f, 'sheets.fry.short')}</p>
+      <p className="small">{say(f, 'sheets.fry.caution1')} {say(f, 'sheets.fry.caution2')} {say(f, 'sheets.fry.caution3')} {say(f, 'sheets.guidance')}</p>
+      {short.map((s) => <p key={`${s.dish}-${s.from}`} className="strong">{say(f, 'sheets.fry.unmet', { from: s.from, to: s.to, pieces: s.unmet })}</p>)}
     </div>
   );
 }
+
+/** Rows that fit under the head of the first page when they are a little lower; longer tables need a further page anyhow. */
+const shortTable = 15;
 
 const unique = (list: readonly string[]): readonly string[] => [...new Set(list)];
 
@@ -65,21 +70,21 @@ export function fryDrafts(context: SheetContext): readonly SheetDraft[] {
     const own = batches.filter((b) => b.station === id);
     const station = { id, pans: unique(own.map((b) => b.pan)), dishes: unique(own.map((b) => b.dish)) };
     const title = say(context.formats, 'sheets.titled', { title: say(context.formats, 'sheets.kind.fry'), of: context.names.thing(id) });
+    const rows = fryRows(context.plan.frying, id);
     const content = (
       <>
-        <p className="strong short">{say(context.formats, 'sheets.fry.short')}</p>
+        <Cautions station={station} context={context} />
         {station.pans.map((pan) => (
           <OilBox key={pan} pan={pan} loads={loads.filter((l) => l.pan === pan && station.dishes.includes(l.dish))} targetC={targetOf(context, station.dishes)} named={station.pans.length > 1} context={context} />
         ))}
-        <table className="fry">
+        <table className={rows.length <= shortTable ? 'fry snug' : 'fry'}>
           <Head context={context} showPan={station.pans.length > 1} />
-          {keepTogether(fryRows(context.plan.frying, id)).map((group, at) => (
+          {keepTogether(rows).map((group, at) => (
             // The rows of one plan never move among themselves.
             // oxlint-disable-next-line react/no-array-index-key
             <tbody key={at} className="keep">{group.map((row, n) => <Row key={n} row={row} station={station} context={context} />)}</tbody>
           ))}
         </table>
-        <Cautions station={station} context={context} />
       </>
     );
     return { kind: 'fry', id: `fry-${id}`, title, note: '', content };

@@ -1,19 +1,32 @@
 import type { ReactElement } from 'react';
-import type { ShoppingLine } from '../../buying';
+import { wholeNeed, type ShoppingLine } from '../../buying';
+import { settle } from '../../household';
 import { say } from '../../words';
 import { amountWords } from '../amounts';
 import { shiftDay } from '../calendar';
 import { TickBox } from '../paper/marks';
 import type { SheetContext, SheetDraft } from '../types';
 
+/** Packs by number and size; nothing for one single pack, which says the same as the amount. */
 function packsOf(line: ShoppingLine, { formats: f }: SheetContext): string {
+  if (line.packs.length === 1 && line.packs[0]?.count === 1) return '';
   return f.list(line.packs.map((pack) => say(f, 'sheets.shopping.packs', { count: pack.count, size: amountWords(f, pack.size) }).replaceAll(' ', '\u00a0')));
 }
 
-/** When it may be bought at the earliest, and what stands in the house already. */
-function remarks(line: ShoppingLine, { plan, formats: f }: SheetContext): string {
+/** The day of the second trip, `YYYY-MM-DD`, when it buys this line: what does not keep as long as the first trip is early. */
+function freshDay(line: ShoppingLine, { plan }: SheetContext): string | null {
+  const trip = plan.day.tasks.find((t) => t.id === 'shop/fresh');
+  const keeps = settle(plan.event, 'day.keepsDays').value;
+  return trip === undefined || line.keepsDays === null || line.keepsDays >= keeps ? null : shiftDay(plan.event.day, Math.floor(trip.start / 1440));
+}
+
+/** When it is to be bought, and what stands in the house already. */
+function remarks(line: ShoppingLine, context: SheetContext): string {
+  const { plan, formats: f } = context;
   const parts: string[] = [];
-  if (line.keepsDays !== null && line.keepsDays <= 14) parts.push(say(f, 'sheets.shopping.notBefore', { day: f.date(shiftDay(plan.event.day, -line.keepsDays)) }));
+  const fresh = freshDay(line, context);
+  if (fresh !== null) parts.push(say(f, 'sheets.shopping.fresh', { day: f.date(fresh) }));
+  else if (line.keepsDays !== null && line.keepsDays <= 14) parts.push(say(f, 'sheets.shopping.notBefore', { day: f.date(shiftDay(plan.event.day, -line.keepsDays)) }));
   if (line.larder.amount.gt(0)) parts.push(say(f, 'sheets.shopping.house', { amount: amountWords(f, line.larder) }));
   if (line.optional) parts.push(say(f, 'sheets.shopping.optional'));
   return parts.join('; ');
@@ -22,13 +35,14 @@ function remarks(line: ShoppingLine, { plan, formats: f }: SheetContext): string
 function Line({ line, costs, context }: { readonly line: ShoppingLine; readonly costs: boolean; readonly context: SheetContext }): ReactElement {
   const { formats: f, names } = context;
   const dishes = [...new Set(line.origins.map((o) => names.dish(o.dish)))];
+  const packs = packsOf(line, context);
   const remark = remarks(line, context);
   return (
     <tr>
-      <td className="tickcell"><TickBox /></td>
-      <td className="n"><strong>{amountWords(f, line.buy)}</strong><br /><span className="small">{packsOf(line, context)}</span></td>
+      <td className="tickcell"><TickBox small /></td>
+      <td className="n"><strong>{amountWords(f, line.buy)}</strong>{packs !== '' && <><br /><span className="small">{packs}</span></>}</td>
       <td><strong>{line.name}</strong>{remark !== '' && <><br /><span className="small">{remark}</span></>}</td>
-      <td className="n small">{amountWords(f, line.need)}</td>
+      <td className="n small">{amountWords(f, wholeNeed(line))}</td>
       <td className="small">{f.list(dishes)}</td>
       {costs && <td className="n small">{line.cost === undefined ? '' : f.money(line.cost)}</td>}
     </tr>

@@ -11,17 +11,17 @@ export const frameCss = `
 .sheet h3 { font-size: 14pt; font-weight: 700; }
 .sheet .occasion { font-size: 14pt; }
 .sheet .note { font-size: 11pt; color: #595959; }
-.sheet .version { text-align: right; flex: none; }
+.sheet .version { text-align: right; flex: none; display: flex; align-items: flex-end; gap: 3mm; }
 .sheet .version .word { font-size: 14pt; }
-.sheet .version strong { font-size: 40pt; font-weight: 700; line-height: 0.9; }
-.sheet .was { font-size: 11pt; color: #595959; }
+.sheet .version strong { font-size: 40pt; font-weight: 700; line-height: 0.9; margin-bottom: 0.5mm; }
+.sheet .was { font-size: 11pt; white-space: nowrap; color: #595959; }
 .sheet .grey { color: #595959; }
 .sheet .small { font-size: 11pt; }
 .sheet .cautions { margin-top: 4mm; break-inside: avoid; font-size: 14pt; }
 .sheet .cautions p + p { margin-top: 1mm; }
-.sheet .short { border: 0.75pt solid #000; padding: 1.5mm 3mm; margin-bottom: 3mm; break-inside: avoid; }
+.sheet .short { border: 0.75pt solid #000; padding: 1.2mm 3mm; margin-bottom: 2.5mm; break-inside: avoid; }
 .sheet .block { break-inside: avoid; }
-.sheet .tick { width: 8mm; height: 8mm; display: block; }
+.sheet .tick { width: 8mm; height: 8mm; display: block; overflow: visible; }
 .sheet .tick-small { width: 5mm; height: 5mm; }
 .sheet .tick rect { fill: none; stroke: #000; stroke-width: 0.3; }
 .sheet .hatch { height: 5mm; flex: 1 1 0; min-width: 10mm; display: block; }

@@ -24,15 +24,20 @@ export const tableCss = `
 .sheet .line > .tick { flex: none; }
 .sheet .bowl .detail { font-size: 11pt; padding-left: 8mm; }
 .sheet .fry .for { width: 46mm; }
+.sheet .fry.snug tr.tall > td { height: 12.5mm; }
 .sheet .sectionrow th { font-size: 14pt; font-weight: 700; color: #000; padding-top: 4mm; border-bottom: 1.5pt solid #000; }
 .sheet .detailrow td { padding: 0.8mm 0 0.8mm 11mm; border-bottom-color: transparent; }
-.sheet .shopping td.n, .sheet .shopping th.n { padding-right: 5mm; }
+.sheet .shopping td, .sheet .shopping th { padding-right: 2mm; }
+.sheet .shopping td.n:not(:last-child), .sheet .shopping th.n:not(:last-child) { padding-right: 4mm; }
 .sheet .shopping { table-layout: fixed; }
-.sheet .shopping .w1 { width: 12mm; }
-.sheet .shopping .w2 { width: 46mm; }
-.sheet .shopping .w3 { width: 27mm; }
-.sheet .shopping .w4 { width: 39mm; }
-.sheet .shopping .w5 { width: 19mm; }
+.sheet .shopping .w1 { width: 8mm; }
+.sheet .shopping .w2 { width: 39mm; }
+.sheet .shopping .w3 { width: 19mm; }
+.sheet .shopping .w4 { width: 49mm; }
+.sheet .shopping .w5 { width: 14mm; }
+.sheet .shopping .tickcell { width: 8mm; padding-right: 2mm; }
+.sheet .shopping td { padding-top: 0.5mm; padding-bottom: 0.5mm; line-height: 1.15; }
+.sheet .shopping .sectionrow th { padding: 1.2mm 0 0.3mm; border-bottom-width: 1pt; }
 .sheet .shopping td { overflow-wrap: break-word; }
 .sheet .tasks { table-layout: fixed; }
 .sheet .tasks .t0 { width: 15mm; }
@@ -50,7 +55,7 @@ export const tableCss = `
 .sheet .tasks.clock12 .t4 { width: 27mm; }
 .sheet .tasks.close.clock12 .t1 { width: 27mm; }
 .sheet .tasks.close.clock12 .t2 { width: 22mm; }
-.sheet .oil { display: grid; grid-template-columns: repeat(3, 1fr); gap: 2mm 6mm; margin-bottom: 3mm; break-inside: avoid; }
+.sheet .oil { display: grid; grid-template-columns: 4fr 5fr 4fr; gap: 2mm 5mm; margin-bottom: 3mm; break-inside: avoid; }
 .sheet .oil strong { display: block; font-size: 14pt; line-height: 1.2; }
 .sheet .oil span { font-size: 11pt; color: #595959; display: block; line-height: 1.25; }
 .sheet .lines { columns: 2; column-gap: 8mm; list-style: none; }

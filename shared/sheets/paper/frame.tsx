@@ -23,8 +23,12 @@ export function SheetHead(p: HeadProps): ReactElement {
         {p.draft.note !== '' && <p className="note">{p.draft.note}</p>}
       </div>
       <div className="version">
-        <p><span className="word">{say(p.formats, 'sheets.version')}</span> <strong>{p.version}</strong></p>
-        <p className="was">{was}, {say(p.formats, 'sheets.printedAt', { at: p.printedAt })}</p>
+        <div>
+          <p className="word">{say(p.formats, 'sheets.version')}</p>
+          <p className="was">{was},</p>
+          <p className="was">{say(p.formats, 'sheets.printedAt', { at: p.printedAt })}</p>
+        </div>
+        <strong>{p.version}</strong>
       </div>
     </header>
   );

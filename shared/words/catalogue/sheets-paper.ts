@@ -51,9 +51,9 @@ export const sheetsPaperWords = {
     `After batch ${f.number(p.after)}: top up ${p.litres}, wait for ${f.degrees(p.targetC)}`,
   'sheets.fry.unmet': (p: { from: number; to: number; pieces: number }, f: Formats) =>
     `From ${f.clock(p.from)} to ${f.clock(p.to)} this plan leaves ${pieces(p.pieces, f)} unserved.`,
-  'sheets.fry.short': 'Never leave hot oil. Fire: lid on, heat off, everybody out, call the fire service.',
-  'sheets.fry.caution1': 'Somebody stays with hot oil the whole time. Handles turned in, children and sleeves away, no water near it.',
-  'sheets.fry.caution2': 'If it smokes, heat off. If it burns: lid on, heat off, everybody out, call the fire service; never water, never move the pan.',
+  'sheets.fry.short': 'Never leave hot oil. Fire: lid on, heat off, everybody out, call the fire service; never water, never move the pan.',
+  'sheets.fry.caution1': 'Somebody stays with it the whole time. Handles turned in, children and sleeves away, no water near it.',
+  'sheets.fry.caution2': 'If it smokes, heat off.',
   'sheets.fry.caution3': 'Leave the oil where it stands until it is cold.',
 
   'sheets.drinks.round': 'Round',
@@ -86,11 +86,13 @@ export const sheetsPaperWords = {
   'sheets.shopping.packs': (p: { count: number; size: string }, f: Formats) => `${f.number(p.count)} × ${p.size}`,
   'sheets.shopping.house': (p: { amount: string }) => `${p.amount} in the house`,
   'sheets.shopping.notBefore': (p: { day: string }) => `not before ${p.day}`,
+  'sheets.shopping.fresh': (p: { day: string }) => `fresh, buy ${p.day}`,
   'sheets.shopping.optional': 'if you like',
   'sheets.shopping.total': (p: { cost: string }) => `Known prices together: ${p.cost}`,
   'sheets.shopping.unknown': (p: { ingredient: string; dishes: string }) => `Not in the table, look up yourself: ${p.ingredient} (${p.dishes})`,
   'sheets.shopping.oilOrigin': 'frying oil',
 
+  'sheets.spoons': (p: { spoons: string; what: string; weight: string }) => `${p.spoons} ${p.what} (${p.weight})`,
   'sheets.prep.time': 'Start',
   'sheets.prep.what': 'What',
   'sheets.prep.makes': 'Makes',

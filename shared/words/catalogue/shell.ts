@@ -38,6 +38,11 @@ export const shellWords = {
   'group.when': 'When',
   'group.paper': 'On paper',
 
+  'next.title': 'What comes next',
+  'next.guests': 'Guests: say how many come, and when.',
+  'next.menu': 'Menu: choose the dishes and drinks.',
+  'next.kitchen': 'Kitchen: enter your pans, pots, flasks and helpers.',
+
   'start.line': 'What to buy, mix, brew and fry for a day of many guests at home, and when, on your own pan, pots and flasks.',
   'start.safety': 'Guidance only. Local food, fire, gas and electrical rules and licensed practice come first.',
 
@@ -58,6 +63,8 @@ export const shellWords = {
   'panel.gone': (p: { day: string }) => (p.day === '' ? 'moved or deleted' : `${p.day}, moved or deleted`),
   'panel.forget': (p: { title: string }) => `Take ${p.title} off this list`,
   'panel.openOther': 'Open another file…',
+  'panel.openFile': 'Open a file…',
+  'panel.folderIs': (p: { folder: string }) => `Events are saved in the folder ${p.folder}. A file from elsewhere is opened as a copy; saving asks for its name.`,
   'panel.fileName': 'Name of the file',
   'panel.nameEmpty': 'The file has no name. Give it one.',
   'panel.saveFolder': 'It goes into the events folder.',
@@ -111,7 +118,7 @@ export const shellWords = {
   'part.fromTable': (p: { source: string }) => p.source,
   'part.fromHouse': (p: { why: string }) => `house figure: ${p.why}`,
   'part.fromRecipe': (p: { recipe: string }) => `recipe: ${p.recipe}`,
-  'part.fromDefinition': 'by definition',
+  'part.fromDefinition': 'fixed, or worked out by the program from the list',
 
   'sum.countOf': (p: { n: number }, f: Formats) => `count of ${f.number(p.n)}`,
   'sum.power': (p: { base: string; exponent: string }) => `${p.base} to the power ${p.exponent}`,

@@ -9,7 +9,7 @@ export const viewFryingWords = {
   'view.frying.pieces': 'Pieces',
   'view.frying.bowls': 'Bowls of batter',
   'view.frying.batter': 'Batter in all',
-  'view.frying.buyOil': 'Oil to buy',
+  'view.frying.buyOil': 'Oil for frying, all day',
   'view.frying.loadTitle': (p: { dish: string; pan: string; station: string }) => `${p.dish}, ${p.pan}, ${p.station}`,
   'view.frying.atOnce': 'In the pan at once',
   'view.frying.limitedBy': (p: { limit: string }) => `limited by ${p.limit}`,

@@ -1,5 +1,5 @@
 import { amountText, convert, type AmountText } from '../../../shared/measure';
-import type { ShoppingLine } from '../../../shared/buying';
+import { wholeNeed, type ShoppingLine } from '../../../shared/buying';
 import { shiftDay, type Names } from '../../../shared/sheets';
 import type { Message } from '../../../shared/words';
 import type { Speaker } from '../../app/speak';
@@ -37,7 +37,7 @@ export function shoppingColumns({ t, names, day, readOnly, setInHouse }: ColumnC
     { id: 'ingredient', accessorFn: (l) => l.name, header: t('view.shopping.ingredient'), cell: ({ row: { original: l } }) => <><strong>{l.name}</strong><span className={styles['for']}>{t.formats.list([...new Set(l.origins.map((o) => names.dish(o.dish)))])}</span></>, sortFn: 'text' },
     {
       id: 'need', accessorFn: (l) => l.needFigure.value, header: t('view.shopping.need'), sortFn: 'basic',
-      cell: ({ row: { original: l } }) => <FigureButton figure={l.needFigure} title={t('view.shopping.needOf', { ingredient: l.name })}>{amount(amountText(l.need))}</FigureButton>,
+      cell: ({ row: { original: l } }) => <FigureButton figure={l.needFigure} title={t('view.shopping.needOf', { ingredient: l.name })}>{amount(amountText(wholeNeed(l)))}</FigureButton>,
     },
     {
       id: 'larder', accessorFn: (l) => l.larder.amount.toNumber(), header: t('view.shopping.larder'), sortFn: 'basic',

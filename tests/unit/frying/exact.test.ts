@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { fewestBatches, isPlan, leastUnmet, portionMinutes, solve, type FryBatch, type FryProblem } from '../../../shared/frying';
+import { balanced, fewestBatches, isPlan, leastUnmet, portionMinutes, solve, type FryBatch, type FryProblem } from '../../../shared/frying';
 import { bruteForce } from './brute';
 
 const problem = (more: Partial<FryProblem> & { wanted: readonly number[] }): FryProblem => {
@@ -44,6 +44,39 @@ describe('batches', () => {
       // More batches than were tried, or no plan: then no set of four or fewer lifts may serve everybody.
       expect(plan !== null && plan.length <= 4 ? plan.length : 'more').toBe(best.unmet === 0 ? best.batches : 'more');
     }), { numRuns: 400 });
+  });
+
+  it('of like size are as many, at the same minutes, within load, lead and hold, and no split has a larger smallest one', () => {
+    fc.assert(fc.property(tiny, fc.integer({ min: 1, max: 4 }), (p, atLeast) => {
+      const found = solve(p);
+      const q = { ...p, wanted: found.served, lead: found.lead };
+      const even = balanced(q, found.batches, atLeast, Infinity);
+      expect(check(q, found.served, even, found.lead)).toEqual([]);
+      expect(even.map((b) => b.dropAt)).toEqual(found.batches.map((b) => b.dropAt));
+      const least = (batches: readonly FryBatch[]): number => Math.min(...batches.map((b) => b.end - b.first));
+      // Every split of these put-ins, one cut after another.
+      const fits = (b: FryBatch): boolean => b.end > b.first && b.end - b.first <= q.load
+        && q.wanted.slice(b.first, b.end).every((t) => t >= b.dropAt + q.fry + q.lead && t <= b.dropAt + q.fry + q.hold);
+      const splits = (j: number, first: number): FryBatch[][] => (j === found.batches.length ? (first === q.wanted.length ? [[]] : []) : q.wanted.flatMap((_, i) => {
+        const b = { dropAt: found.batches[j]!.dropAt, first, end: i + 1 };
+        return fits(b) ? splits(j + 1, b.end).map((rest) => [b, ...rest]) : [];
+      }));
+      if (found.batches.length === 0) return;
+      const best = Math.max(...splits(0, 0).map(least));
+      expect(Math.min(least(even), atLeast)).toBe(Math.min(best, atLeast));
+    }), { numRuns: 300 });
+  });
+
+  it('stay as they are when no longer wait is allowed and a like split would need one', () => {
+    const p = problem({ wanted: [...portionMinutes([10], 100), ...portionMinutes([1], 106)], hold: 10, cycle: 4 });
+    const found = solve(p);
+    expect(found.batches.map((b) => b.end - b.first)).toEqual([10, 1]);
+    expect(balanced(p, found.batches, 5, 0)).toBe(found.batches);
+    const late = problem({ wanted: portionMinutes([4, 4, 4], 100), hold: 10, load: 10 });
+    const two = solve(late).batches;
+    const even = balanced(late, two, 5, 1);
+    expect(Math.min(...even.map((b) => b.end - b.first))).toBeGreaterThanOrEqual(Math.min(...two.map((b) => b.end - b.first)));
+    expect(check(late, late.wanted, even, 0)).toEqual([]);
   });
 
   it('leave as few portions unmet as any plan, and need no more batches for it', () => {

@@ -47,7 +47,7 @@ describe('kitchen amounts', () => {
 
   it.each([
     ['1.23', 'g', '1.2 g'], ['7.3', 'g', '7.5 g'], ['33', 'g', '33 g'], ['77', 'g', '75 g'], ['774', 'g', '770 g'], ['998', 'g', '1 kg'], ['1.234', 'kg', '1.25 kg'], ['12.34', 'kg', '12.3 kg'],
-    ['1', 'cup', '240 ml'], ['1', 'L', '1 L'], ['7.8', 'L', '7.75 L'], ['1', 'lb', '450 g'], ['1', 'tsp', '5 ml'],
+    ['1', 'cup', '240 ml'], ['1', 'L', '1 L'], ['7.8', 'L', '7.8 L'], ['1', 'lb', '450 g'], ['1', 'tsp', '5 ml'],
   ] as const)('%s %s in metric units: %s', (value, unit, expected) => expect(text(value, unit, 'metric')).toBe(expected));
 
   it('never shows nothing for something', () => {

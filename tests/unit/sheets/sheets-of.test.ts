@@ -61,8 +61,15 @@ describe('the fry sheet', () => {
     expect(at('Bowl 1:')).toBeLessThan(at('11:08'));
     expect(at('11:28')).toBeLessThan(at('Bowl 2:'));
     expect(at('Bowl 2:')).toBeLessThan(at('11:33'));
-    expect(words).toMatch(/add now: 2 g baking soda/i);
+    expect(words).toMatch(/add now: 3⁄8 tsp baking soda \(2 g\)/i);
     expect((words.match(/Bowl \d+:/g) ?? []).length).toBe(5);
+  });
+
+  it('puts the cautions before the table, so that no page holds them alone', () => {
+    const words = textOf('fry');
+    expect(words.indexOf('children and sleeves away')).toBeLessThan(words.indexOf('Bowl 1:'));
+    expect(words.indexOf('children and sleeves away')).toBeGreaterThan(0);
+    expect(words.lastIndexOf('local food, fire')).toBeLessThan(words.indexOf('Bowl 1:'));
   });
 
   it('says oil, fire, load and when to turn off, and tops up after the right batch', () => {
