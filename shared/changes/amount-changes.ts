@@ -31,13 +31,29 @@ function roundChanges(before: Plan, after: Plan): Change[] {
   });
 }
 
+/** Half a step of the first decimal, kilograms and litres: less shows the same number. */
+const shownTenths = (value: number): number => Math.round(value * 10) / 10;
+
+function measureChange(about: string, before: number, after: number, message: (p: { before: number; after: number }) => Change['message']): Change[] {
+  const [b, a] = [shownTenths(before), shownTenths(after)];
+  return a === b ? [] : [{ kind: 'amounts', effect: a > b ? 'more' : 'fewer', message: message({ before: b, after: a }), before: b, after: a, about, size: relative(b, a) }];
+}
+
+function brewedChanges(before: Plan, after: Plan): Change[] {
+  return after.drinks.totals.flatMap(({ drink, brewed }) => {
+    const then = before.drinks.totals.find((t) => t.drink === drink);
+    const name = after.menu.dishes.find((d) => d.id === drink)?.name ?? drink;
+    return then === undefined ? [] : measureChange(drink, then.brewed.value, brewed.value, (p) => ({ id: 'change.brewed', params: { ...p, drink: name } }));
+  });
+}
+
 function costChange(before: Plan, after: Plan): Change[] {
   const [then, now] = [before.buying.cost, after.buying.cost];
   if (then === null || now === null || Number(then).toFixed(2) === Number(now).toFixed(2)) return [];
   return [{ kind: 'amounts', effect: Number(now) > Number(then) ? 'more' : 'fewer', message: { id: 'change.cost', params: { before: then, after: now } }, before: then, after: now, about: 'cost', size: relative(Number(then), Number(now)) }];
 }
 
-/** What is more, fewer, new or gone: guests, portions, batches, bowls, rounds, money. Differences that no shown number tells are none. */
+/** What is more, fewer, new or gone: guests, portions, batches, bowls, batter, rounds, drinks, money. Differences that no shown number tells are none. */
 export function amountChanges(before: Plan, after: Plan): Change[] {
   return [
     // The cook knows the headcount she just set: it counts less among the largest.
@@ -47,7 +63,9 @@ export function amountChanges(before: Plan, after: Plan): Change[] {
     ...dishChanges(before, after),
     ...countChange('batches', before.frying.batches.length, after.frying.batches.length, (params) => ({ id: 'change.batches', params }), 1.2),
     ...countChange('bowls', before.frying.bowls.length, after.frying.bowls.length, (params) => ({ id: 'change.bowls', params })),
+    ...measureChange('batter', before.frying.batterKg.value, after.frying.batterKg.value, (params) => ({ id: 'change.batter', params })),
     ...roundChanges(before, after),
+    ...brewedChanges(before, after),
     ...costChange(before, after),
   ];
 }

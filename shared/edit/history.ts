@@ -66,6 +66,21 @@ export function redo(history: History): History {
   return { present: step.after, past: [...history.past, step], future, openGroup: null };
 }
 
+/**
+ * Notes something in the event that is no step and is not taken back by undo (what was printed): it goes into every event of the history.
+ * @param note gives the event with the note.
+ */
+export function amend(history: History, note: (event: Event) => Event): History {
+  const noted = new Map<Event, Event>();
+  const of = (event: Event): Event => {
+    const known = noted.get(event) ?? note(event);
+    noted.set(event, known);
+    return known;
+  };
+  const steps = (list: readonly HistoryStep[]): HistoryStep[] => list.map((step) => ({ ...step, before: of(step.before), after: of(step.after) }));
+  return { ...history, present: of(history.present), past: steps(history.past), future: steps(history.future) };
+}
+
 const nameOf = (step: HistoryStep | undefined): Message | null => {
   if (step === undefined) return null;
   return step.name;

@@ -15,7 +15,7 @@ export function addItem<T extends HasId>(event: Event, list: ListOf<T>, item: un
   if (had.length >= list.most) return { problem: { id: 'edit.full', params: { thing: list.thing, most: list.most } }, path: list.path.join('.') };
   const checked = checkPart(list.schema, item, [...list.path, had.length]);
   if (!checked.ok) return checked.problem;
-  return settled(list.put(event, [...had, checked.value]), { id: 'edit.add', params: { thing: list.thing, name: list.nameOf(checked.value) } });
+  return settled(list.put(event, [...had, checked.value]), { id: 'edit.add', params: { thing: list.thing, name: list.nameOf(checked.value, event) } });
 }
 
 /** Changes fields of an item. The id stays: other parts of the event hold to it. */
@@ -27,7 +27,7 @@ export function changeItem<T extends HasId>(event: Event, list: ListOf<T>, id: s
   const checked = checkPart(list.schema, { ...patched(before, patch), id }, [...list.path, at]);
   if (!checked.ok) return checked.problem;
   const fields = Object.keys(patch);
-  const plainName: Message = { id: 'edit.change', params: { thing: list.thing, name: list.nameOf(before), field: fields.length === 1 ? (fields[0] ?? null) : null } };
+  const plainName: Message = { id: 'edit.change', params: { thing: list.thing, name: list.nameOf(before, event), field: fields.length === 1 ? (fields[0] ?? null) : null } };
   const after = list.put(event, had.with(at, checked.value));
   if (name !== undefined) return settled(after, name(before, checked.value));
   return settled(after, plainName);
@@ -41,7 +41,7 @@ export function changeItem<T extends HasId>(event: Event, list: ListOf<T>, id: s
 export function removeItem<T extends HasId>(event: Event, list: ListOf<T>, id: string, inUseBy: readonly string[] = [], loosen: (event: Event) => Event = (e) => e): EditResult {
   const item = list.get(event).find((i) => i.id === id);
   if (item === undefined) return gone(list, id);
-  const name = list.nameOf(item);
+  const name = list.nameOf(item, event);
   if (inUseBy.length > 0) return { problem: { id: 'edit.inUse', params: { thing: list.thing, name, by: [...inUseBy] } }, path: list.path.join('.') };
   return settled(loosen(list.put(event, list.get(event).filter((i) => i.id !== id))), { id: 'edit.remove', params: { thing: list.thing, name } });
 }

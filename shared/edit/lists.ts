@@ -18,7 +18,8 @@ export interface ListOf<T extends { readonly id: string }> {
   readonly most: number;
   readonly get: (event: Event) => readonly T[];
   readonly put: (event: Event, list: T[]) => Event;
-  readonly nameOf: (item: T) => string;
+  /** What the cook calls it; never its short name where it has a better one. */
+  readonly nameOf: (item: T, event: Event) => string;
 }
 
 const byName = (item: { readonly name: string }): string => item.name;
@@ -27,7 +28,7 @@ const inKitchen = (event: Event, part: Partial<Kitchen>): Event => ({ ...event, 
 /** Waves of guests. */
 export const waves: ListOf<Wave> = { thing: 'wave', path: ['guests', 'waves'], schema: waveSchema, most: 60, get: (e) => e.guests.waves, put: (e, list) => ({ ...e, guests: { ...e.guests, waves: list } }), nameOf: byName };
 /** Dishes of the menu. */
-export const dishes: ListOf<Dish> = { thing: 'dish', path: ['menu', 'dishes'], schema: dishSchema, most: 60, get: (e) => e.menu.dishes, put: (e, list) => ({ ...e, menu: { ...e.menu, dishes: list } }), nameOf: (d) => d.name ?? d.recipe };
+export const dishes: ListOf<Dish> = { thing: 'dish', path: ['menu', 'dishes'], schema: dishSchema, most: 60, get: (e) => e.menu.dishes, put: (e, list) => ({ ...e, menu: { ...e.menu, dishes: list } }), nameOf: (d, e) => d.name ?? e.recipes.find((r) => r.id === d.recipe)?.name ?? d.recipe };
 /** Recipes copied into the event. */
 export const recipes: ListOf<Recipe> = { thing: 'recipe', path: ['recipes'], schema: recipeSchema, most: 300, get: (e) => e.recipes, put: (e, list) => ({ ...e, recipes: list }), nameOf: byName };
 /** Pans to fry in. */

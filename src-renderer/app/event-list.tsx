@@ -4,6 +4,7 @@ import { call } from '../bridge';
 import { Button } from '../parts/button';
 import { useOpenDocument } from './document';
 import { chooseOpen, leaving, openDemo, openKept, openPath } from './files';
+import { OpenOwnFile } from './open-own-file';
 import { sessionStore, useSession } from './session';
 import { useSpeaker, type Speaker } from './speak';
 import styles from './event-list.module.css';
@@ -61,6 +62,7 @@ export function EventList() {
       )}
       {lists.recents.length > 0 && <Files title={t('panel.recent')} files={lists.recents} onForget={(path) => void call('events.forget', { path }).then(load).then((next) => { setLists(next); sessionStore.set({ recents: next.recents }); })} />}
       {others.length > 0 && <Files title={t('panel.folder', { folder: lists.folder?.folder ?? '' })} files={others} />}
+      {info !== null && !info.dialogs && <OpenOwnFile folder={lists.folder?.folder ?? info.folder} />}
       {info?.dialogs === true && <Button onPress={() => leaving(() => void chooseOpen())}>{t('panel.openOther')}</Button>}
       {lists.demos.length > 0 && (
         <section>

@@ -33,6 +33,19 @@ async function guarded<T>(answer: Promise<{ readonly ok: true; readonly value: T
 export const openPath = (path: string): Promise<void> =>
   guarded(call('events.open', { path }), ({ path: at, text, modified }) => show(text, { path: at, modified }, false));
 
+/** Largest text read from a file of the cook's choice, in bytes: what the host takes too. */
+const mostBytes = 8_000_000;
+
+/** Opens a file the page itself has read: where it lies is not known, so saving asks where to. */
+export async function openOwnFile(file: File): Promise<void> {
+  if (file.size > mostBytes) { fail({ message: sayAtStart('host.too-large', { path: file.name, megabytes: mostBytes / 1_000_000 }), mend: sayAtStart('host.too-large.mend') }); return; }
+  try {
+    show(await file.text(), { path: null, modified: null }, false);
+  } catch {
+    fail({ message: sayAtStart('host.no-file', { path: file.name }), mend: sayAtStart('host.no-file.mend') });
+  }
+}
+
 /** Opens a demo event; it is not on disk until it is saved. */
 export const openDemo = (id: string): Promise<void> =>
   guarded(call('events.openDemo', { id }), ({ text }) => show(text, { path: null, modified: null }, false));

@@ -23,7 +23,11 @@ export interface Session {
 }
 
 let session: Session = { info: null, settings: null, view: 'board', panel: null, problem: null, keepFault: null, busy: false, recents: [] };
+let arrived = new Date();
 const listeners = new Set<() => void>();
+
+/** This window's clock when the host last said its own. */
+export const infoArrived = (): Date => arrived;
 
 /** The shell's own state. */
 export const sessionStore = {
@@ -33,6 +37,7 @@ export const sessionStore = {
     return () => listeners.delete(listener);
   },
   set: (part: Partial<Session>): void => {
+    if (part.info !== undefined && part.info !== session.info) arrived = new Date();
     session = { ...session, ...part };
     for (const listener of listeners) listener();
   },

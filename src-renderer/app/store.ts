@@ -1,7 +1,7 @@
 import { formatsFor, type Event } from '../../shared/event';
 import { plan as planOf, type Plan } from '../../shared/plan';
 import type { Formats, Message } from '../../shared/words';
-import { closeGroup, record, redo, redoName, startHistory, undo, undoName, type EditResult, type History } from '../../shared/edit';
+import { amend, closeGroup, record, redo, redoName, startHistory, undo, undoName, type EditResult, type History } from '../../shared/edit';
 import { Effects } from './effects';
 
 /** Where the document lies on disk, as last read or written. */
@@ -121,18 +121,31 @@ export const documentStore = {
   },
 
   undo: (): void => {
-    if (state === null || history === null || undoName(history) === null) return;
+    if (state === null || history === null) return;
+    const step = undoName(history);
+    if (step === null) return;
+    const before = state.plan;
     history = undo(history);
-    moveTo(history.present, null);
+    moveTo(history.present, { cause: { id: 'edit.undone', params: { step } }, before, merge: null });
   },
 
   redo: (): void => {
     if (state === null || history === null) return;
-    const cause = redoName(history);
-    if (cause === null) return;
+    const step = redoName(history);
+    if (step === null) return;
     const before = state.plan;
     history = redo(history);
-    moveTo(history.present, { cause, before, merge: null });
+    moveTo(history.present, { cause: { id: 'edit.redone', params: { step } }, before, merge: null });
+  },
+
+  /** Notes something that is no step of undo and is not taken back by it: what was printed. */
+  note: (change: (event: Event) => Event): void => {
+    if (state === null || history === null || state.readOnly) return;
+    const shown = state.changes;
+    history = amend(history, change);
+    if (history.present === state.event) return;
+    moveTo(history.present, null);
+    if (shown !== null && state !== null) set({ ...state, changes: shown });
   },
 
   /** Closes the change strip. */

@@ -12,18 +12,23 @@ interface ClockPictureProps {
   readonly label: string;
   /** Room for the names of the other axis at the left and right, in pixels. */
   readonly gutter?: number;
+  /** Room at the right where it is another. */
+  readonly right?: number;
   readonly children: (scale: TimeScale) => ReactNode;
 }
 
+/** Narrowest hour in pixels: the axis then names every second or third hour, and the whole day stays in sight. */
+const narrowHour = 26;
+
 /** A drawing under a clock of its own, as wide as there is room. */
-export function ClockPicture({ from, to, height, label, gutter = 64, children }: ClockPictureProps) {
+export function ClockPicture({ from, to, height, label, gutter = 64, right = gutter, children }: ClockPictureProps) {
   const box = useRef<HTMLDivElement>(null);
   const width = useWidth(box, 900);
-  const scale = useMemo(() => timeScale(from, to, Math.max(240, width - 2 * gutter)), [from, to, width, gutter]);
+  const scale = useMemo(() => timeScale(from, to, Math.max(240, width - gutter - right), narrowHour), [from, to, width, gutter, right]);
   return (
     <div ref={box} className={styles['picture']}>
       <TimeScaleContext value={scale}>
-        <div style={{ paddingLeft: gutter, width: scale.width + 2 * gutter }}>
+        <div style={{ paddingLeft: gutter, width: scale.width + gutter + right }}>
           <ClockAxis />
           <svg width={scale.width} height={height} role="img" aria-label={label} className={styles['drawing']}>
             <HourLines height={height} />

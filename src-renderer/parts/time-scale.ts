@@ -13,9 +13,9 @@ export interface TimeScale {
 
 const hourAtLeast = 48;
 
-/** A scale from `from` to `to` minutes over `width` pixels; no hour gets narrower than 48 pixels, so the width may grow. */
-export function timeScale(from: number, to: number, width: number): TimeScale {
-  const wide = Math.max(width, ((to - from) / 60) * hourAtLeast);
+/** A scale from `from` to `to` minutes over `width` pixels; no hour gets narrower than `least` pixels, so the width may grow. */
+export function timeScale(from: number, to: number, width: number, least: number = hourAtLeast): TimeScale {
+  const wide = Math.max(width, ((to - from) / 60) * least);
   const x = scaleLinear().domain([from, to]).range([0, wide]);
   return { from, to, width: wide, x, span: (minutes) => (minutes / (to - from)) * wide };
 }

@@ -37,9 +37,9 @@ test.describe('Sheets', () => {
         const title = (await row.locator('h3').first().textContent()) ?? '';
         const shown = Number(/(\d+) pages?$/.exec((await row.locator('figure').getAttribute('aria-label')) ?? '')?.[1]);
         await row.getByRole('button', { name: `PDF of ${title}` }).click();
-        const said = page.locator('main output', { hasText: 'Written to' });
+        const said = page.locator('main output', { hasText: 'PDF made' });
         await expect(said).toContainText('.pdf', { timeout: 30_000 });
-        const path = /Written to (.*\.pdf), /.exec((await said.textContent()) ?? '')?.[1] ?? '';
+        const path = /PDF made: (.*\.pdf), /.exec((await said.textContent()) ?? '')?.[1] ?? '';
         const info = infoOf(path);
         expect(info).toMatch(paper === 'A4' ? /Page size:\s+59[45][.\d]* x 84[12][.\d]* pts/ : /Page size:\s+612 x 792 pts/);
         expect(info).toMatch(/Tagged:\s+yes/);
@@ -66,9 +66,9 @@ test.describe('Sheets', () => {
     for (const station of new Set(frying.batches.map((b) => b.station))) {
       const row = page.locator(`[data-sheet-row="fry-${station}"]`);
       await row.getByRole('button', { name: /^PDF of/ }).click();
-      const said = page.locator('main output', { hasText: 'Written to' });
+      const said = page.locator('main output', { hasText: 'PDF made' });
       await expect(said).toContainText('fry-batches', { timeout: 30_000 });
-      const path = /Written to (.*\.pdf), /.exec((await said.textContent()) ?? '')?.[1] ?? '';
+      const path = /PDF made: (.*\.pdf), /.exec((await said.textContent()) ?? '')?.[1] ?? '';
       const rows = pagesOf(path).flatMap((text) => [...text.matchAll(/^ *(\d+) +(\d\d:\d\d) +(\d\d:\d\d) +(\d+) .* (\d\d:\d\d) *$/gm)].map((m) => `${m[1]} ${m[4]}`));
       const own = frying.batches.filter((b) => b.station === station);
       expect(rows).toEqual(own.map((b) => `${b.number} ${b.pieces}`));
@@ -86,9 +86,9 @@ test.describe('Sheets', () => {
     await openDemo(page, 'Freezer Sunday');
     await goTo(page, 'Sheets');
     await page.getByRole('button', { name: 'All sheets as one PDF' }).click();
-    const said = page.locator('main output', { hasText: 'Written to' });
+    const said = page.locator('main output', { hasText: 'PDF made' });
     await expect(said).toContainText('.pdf', { timeout: 30_000 });
-    const pages = pagesOf(/Written to (.*\.pdf), /.exec((await said.textContent()) ?? '')?.[1] ?? '');
+    const pages = pagesOf(/PDF made: (.*\.pdf), /.exec((await said.textContent()) ?? '')?.[1] ?? '');
     pages.forEach((text, i) => expect(text).toContain(`page ${i + 1} of ${pages.length}`));
     for (const title of ['Shopping list', 'Make ahead', 'Day plan', 'Cook: jobs of the day']) expect(pages.filter((text) => text.includes(title)).length, title).toBeGreaterThan(0);
   });
@@ -100,9 +100,9 @@ test.describe('Sheets', () => {
     for (const [id, most] of [['day', 4], ['helper-fryer', 2]] as const) {
       const row = page.locator(`[data-sheet-row="${id}"]`);
       await row.getByRole('button', { name: /^PDF of/ }).click();
-      const said = page.locator('main output', { hasText: 'Written to' });
+      const said = page.locator('main output', { hasText: 'PDF made' });
       await expect(said).toContainText(id === 'day' ? 'day-a.pdf' : 'fryer', { timeout: 30_000 });
-      const pages = pagesOf(/Written to (.*\.pdf), /.exec((await said.textContent()) ?? '')?.[1] ?? '');
+      const pages = pagesOf(/PDF made: (.*\.pdf), /.exec((await said.textContent()) ?? '')?.[1] ?? '');
       expect(pages.length, id).toBeLessThanOrEqual(most);
       // A row that is split starts its page without its time, or loses it.
       const starts = pages.flatMap((text) => [...text.matchAll(/^ *(\d\d:\d\d) +\d\d:\d\d/gm)].map((m) => m[1]));

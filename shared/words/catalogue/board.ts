@@ -1,4 +1,4 @@
-import type { Entry, Formats } from '../formats';
+import type { Entry, Formats, Inner } from '../formats';
 import { viewGuestsWords } from './view-guests';
 import { viewKitchenWords } from './view-kitchen';
 import { viewMenuWords } from './view-menu';
@@ -30,7 +30,7 @@ export const boardWords = {
   'board.drinkIn': (p: { drink: string }) => `${p.drink}, in`,
 
   'board.peopleHere': 'people here',
-  'board.bandNote': '8 days of 10 lie in the band',
+  'board.bandNote': 'On 8 days of 10 the number lies in this band',
   'board.inThePan': (p: { n: number }, f: Formats) => `${f.number(p.n)} in the pan at once`,
   'board.heat': 'heat',
   'board.bowl': (p: { n: number }, f: Formats) => `bowl ${f.number(p.n)}`,
@@ -62,6 +62,10 @@ export const boardWords = {
   'board.fryingKey': 'hatched: oil heats; a bar: one batch',
   'board.fryingKeyChanged': 'dashed: before the change',
 
+  'board.jobLate': (p: { at: number; job: Inner }, f: Formats) => `${f.clock(p.at)} ${String(p.job)}`,
+  'board.jobLateWhy': (p: { at: number; job: Inner; why: Inner }, f: Formats) => `${f.clock(p.at)} ${String(p.job)}: ${String(p.why)}`,
+  'board.moreHelpers': (p: { helpers: number; from: number; to: number; jobs: number }, f: Formats) =>
+    `${f.plural(p.helpers, 'One more helper', `${f.number(p.helpers)} more helpers`)} ${f.clock(p.from)} to ${f.clock(p.to)} would do: ${f.number(p.jobs)} jobs have nobody`,
   'board.needsALook': 'Needs a look',
   'board.allWell': 'Nothing at the moment.',
   'board.stop': 'Stop',

@@ -1,4 +1,4 @@
-import type { Entry } from '../formats';
+import type { Entry, Inner } from '../formats';
 import { whereText } from './fields';
 
 /** Kinds of things an event has lists of. */
@@ -6,6 +6,13 @@ export type ThingWord = 'wave' | 'dish' | 'recipe' | 'pan' | 'burner' | 'pot' | 
 const things = {
   wave: 'wave', dish: 'dish', recipe: 'recipe', pan: 'pan', burner: 'burner', pot: 'pot', dispenser: 'flask or urn', station: 'fry station', person: 'helper', circuit: 'circuit',
 } as const satisfies Record<ThingWord, string>;
+
+/** " (until)": a field in the cook's words, nothing where it has none of its own. */
+function inBrackets(field: string | null): string {
+  const own: Readonly<Record<string, string>> = { counts: 'how many come', dish: 'what it holds', review: 'checked' };
+  const words = field === null ? '' : (own[field] ?? whereText([{ key: field }]).toLowerCase());
+  return words === '' ? '' : ` (${words})`;
+}
 
 /** A thing of the event with its own name. */
 export interface NamedThing { readonly thing: ThingWord; readonly name: string }
@@ -19,6 +26,10 @@ export const editWords = {
   'edit.undoStep': (p: { readonly step: string }) => `Undo: ${p.step}`,
   'edit.redoStep': (p: { readonly step: string }) => `Redo: ${p.step}`,
   'edit.opened': 'opened',
+  'edit.undone': (p: { readonly step: Inner }) => `Taken back: ${String(p.step)}`,
+  'edit.redone': (p: { readonly step: Inner }) => `Done again: ${String(p.step)}`,
+  'edit.addFor': (p: { readonly step: Inner; readonly to: string; readonly dish: string }) => `${String(p.step)}; ${p.to} is for ${p.dish}`,
+  'edit.holds': (p: { readonly name: string; readonly dish: string | null }) => (p.dish === null ? `${p.name}: for any drink` : `${p.name}: for ${p.dish}`),
 
   'edit.headcount': (p: { readonly before: { readonly adults: number; readonly children: number }; readonly after: { readonly adults: number; readonly children: number } }, f) => {
     const adults = p.before.adults === p.after.adults ? '' : `${f.number(p.before.adults)} to ${f.number(p.after.adults)} ${f.plural(p.after.adults, 'adult', 'adults')}`;
@@ -28,7 +39,7 @@ export const editWords = {
   'edit.moveWave': (p: { readonly name: string; readonly from: number; readonly to: number }, f) => `${p.name} moved from ${f.clock(p.from)} to ${f.clock(p.to)}`,
   'edit.add': (p: NamedThing) => `${things[p.thing]} ${p.name} added`,
   'edit.remove': (p: NamedThing) => `${things[p.thing]} ${p.name} taken out`,
-  'edit.change': (p: NamedThing & { readonly field: string | null }) => `${things[p.thing]} ${p.name} changed${p.field === null ? '' : ` (${whereText([{ key: p.field }]).toLowerCase()})`}`,
+  'edit.change': (p: NamedThing & { readonly field: string | null }) => `${things[p.thing]} ${p.name} changed${inBrackets(p.field)}`,
   'edit.title': (p: { readonly title: string }) => `title: ${p.title}`,
   'edit.day': (p: { readonly day: string }, f) => `day: ${f.date(p.day)}`,
   'edit.times': (p: { readonly opensAt: number; readonly closesAt: number }, f) => `open ${f.clock(p.opensAt)} to ${f.clock(p.closesAt)}`,

@@ -38,5 +38,6 @@ export const viewMenuWords = {
   'view.menu.dietsTitle': 'Who can eat what',
   'view.menu.people': 'People',
   'view.menu.canEat': 'Can eat',
+  'view.menu.noDish': 'no dish yet',
   'view.menu.nothing': 'nothing yet',
 } as const satisfies Record<string, Entry>;

@@ -16,10 +16,9 @@ export const viewSheetsWords = {
   'view.sheets.never': 'not printed yet',
   'view.sheets.matches': (p: { version: string; at: string }) => `version ${p.version}, printed ${p.at}, still matches the plan`,
   'view.sheets.stale': (p: { version: string; at: string; next: string }) => `version ${p.version}, printed ${p.at}, no longer matches: print version ${p.next}`,
-  'view.sheets.written': (p: { path: string; pages: number }, f: Formats) => `Written to ${p.path}, ${f.plural(p.pages, '1 page', `${f.number(p.pages)} pages`)}`,
-  'view.sheets.working': 'Writing the PDF…',
+  'view.sheets.written': (p: { path: string; pages: number }, f: Formats) => `PDF made: ${p.path}, ${f.plural(p.pages, '1 page', `${f.number(p.pages)} pages`)}`,
+  'view.sheets.working': 'Making the PDF…',
   'view.sheets.allergies': 'Print who is allergic to what on the day plan',
   'view.sheets.picture': (p: { title: string; pages: number }, f: Formats) => `Picture of ${p.title}, ${f.plural(p.pages, '1 page', `${f.number(p.pages)} pages`)}`,
-  'view.sheets.stepPrinted': (p: { title: string; version: string }) => `${p.title} printed, version ${p.version}`,
   'view.sheets.joint': 'all sheets',
 } as const satisfies Record<string, Entry>;

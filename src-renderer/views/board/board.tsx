@@ -1,6 +1,6 @@
 import { useDeferredValue, useMemo, useRef, useState, type CSSProperties } from 'react';
 import { LaneDocument, useDocument, useOpenDocument } from '../../app/document';
-import { useNow } from '../../app/now';
+import { useClock, useNow } from '../../app/now';
 import { useSpeaker } from '../../app/speak';
 import { useWorking } from '../../app/working';
 import { ClockAxis } from '../../parts/clock-axis';
@@ -31,6 +31,7 @@ export function Board() {
   const late = useDeferredValue(useOpenDocument());
   const [dragging, setDragging] = useState(false);
   const now = useNow(event.day);
+  const clock = useClock(event.day);
   const scroll = useRef<HTMLDivElement>(null);
   const lanes = useRef<HTMLDivElement>(null);
   const width = useWidth(scroll, 900);
@@ -62,7 +63,7 @@ export function Board() {
         {!covered && (
           <aside className={styles['aside']} aria-label={t('board.beside')}>
             <Look />
-            <NextJobs now={now} />
+            <NextJobs now={clock} />
           </aside>
         )}
       </div>

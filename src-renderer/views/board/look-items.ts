@@ -1,5 +1,7 @@
 import type { Plan } from '../../../shared/plan';
 import type { Message } from '../../../shared/words';
+import { idleFlasks } from '../drinks/idle-flasks';
+import { troubles } from '../day/trouble';
 
 /** One thing that needs a look. `title` is null when the text is all there is. */
 export interface LookItem {
@@ -10,12 +12,16 @@ export interface LookItem {
   readonly more: readonly Message[];
 }
 
-/** Safety that is out of bounds, guests who would go without, jobs nobody can do in time; most serious first. */
+/** Safety that is out of bounds first, then jobs that do not fit in order of time, warnings, guests who would go without. */
 export function lookItems(plan: Plan): LookItem[] {
+  const findings = (level: 'stop' | 'warn'): LookItem[] =>
+    plan.safety.findings.filter((f) => f.level === level).map((f) => ({ key: `${f.rule} ${f.about.join(' ')}`, level: level === 'stop' ? 'stop' : 'watch', title: f.title, text: f.message, more: [] }));
   return [
-    ...plan.safety.findings.filter((f) => f.level !== 'caution').map((f): LookItem => ({ key: `${f.rule} ${f.about.join(' ')}`, level: f.level === 'stop' ? 'stop' : 'watch', title: f.title, text: f.message, more: [] })),
+    ...findings('stop'),
+    ...troubles(plan).map(({ key, title, sentences: [text = title, ...more] }): LookItem => ({ key, level: 'watch', title, text, more })),
+    ...findings('warn'),
     ...plan.frying.shortages.map((s): LookItem => ({ key: `short ${s.dish} ${s.from}`, level: 'watch', title: null, text: { id: 'board.short', params: { dish: plan.menu.dishes.find((d) => d.id === s.dish)?.name ?? s.dish, from: s.from, to: s.to, n: Math.round(s.unmet) } }, more: s.remedies })),
-    ...plan.day.overloads.map((o): LookItem => ({ key: `late ${o.task}`, level: 'watch', title: null, text: o.message, more: [] })),
+    ...idleFlasks(plan).map((d): LookItem => ({ key: `idle ${d.id}`, level: 'watch', title: null, text: { id: 'view.drinks.idle', params: { flask: d.name } }, more: [] })),
     ...[...plan.frying.problems, ...plan.drinks.problems].map((problem, i): LookItem => ({ key: `problem ${i}`, level: 'watch', title: null, text: problem, more: [] })),
   ];
 }

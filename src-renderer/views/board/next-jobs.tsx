@@ -1,27 +1,27 @@
 import { memo } from 'react';
 import { useLaneDocument } from '../../app/document';
 import { useSpeaker } from '../../app/speak';
+import { jobsAhead } from './first-jobs';
 import styles from './look.module.css';
 
-const howMany = 5;
+const howMany = 6;
 
-/** The next jobs: from now on the day itself, else the first of the day. */
+/** The next jobs: the ones ahead of `now`, else the first of all. */
 export const NextJobs = memo(function NextJobs({ now }: { readonly now: number | null }) {
   const t = useSpeaker();
   const { plan, event } = useLaneDocument();
-  const from = now ?? event.opensAt - 120;
-  const jobs = plan.day.tasks.filter((task) => task.who.length > 0 && task.start >= from).slice(0, howMany);
+  const { begun, jobs } = jobsAhead(plan, now);
   if (jobs.length === 0) return null;
   const nameOf = (id: string): string => event.people.find((p) => p.id === id)?.name ?? id;
   return (
     <section className={styles['next']} aria-labelledby="next-title">
-      <h2 id="next-title">{now === null ? t('board.firstJobs') : t('board.nextJobs')}</h2>
+      <h2 id="next-title">{begun ? t('board.nextJobs') : t('board.firstJobs')}</h2>
       <ul>
-        {jobs.map((task) => (
+        {jobs.slice(0, howMany).map((task) => (
           <li key={task.id}>
             <time>{t.formats.clock(task.start)}</time>
             <span>{t.message(task.name)}</span>
-            <span className={styles['who']}>{t.formats.list(task.who.map(nameOf))}</span>
+            <span className={styles['who']}>{task.who.length === 0 ? t('view.day.nobody') : t.formats.list(task.who.map(nameOf))}</span>
           </li>
         ))}
       </ul>

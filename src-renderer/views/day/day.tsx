@@ -9,6 +9,7 @@ import { Fact, Facts, ViewPage, ViewSection } from '../../parts/view-page';
 import { JobTable } from './job-table';
 import { dayHours } from './lanes';
 import { LanesPicture } from './lanes-picture';
+import { troubles } from './trouble';
 import styles from './day.module.css';
 
 const everybody = 'all';
@@ -23,19 +24,16 @@ export function Day() {
   const { day, event } = plan;
   if (day.tasks.length === 0) return <ViewPage title={t('view.day')}><EmptyState title={t('view.day.emptyTitle')}>{t('view.day.empty')}</EmptyState></ViewPage>;
   const hours = dayHours(plan);
-  const jobOf = (id: string): string => {
-    const task = day.tasks.find((x) => x.id === id);
-    return task === undefined ? '' : `${formats.clock(task.start)} ${t.message(task.name)}.`;
-  };
+  const late = troubles(plan);
   const shown = event.people.some((p) => p.id === person) ? person : everybody;
   const critical = day.tasks.filter(mustNotSlip);
   const fried = day.tasks.some((task) => task.kind === 'fry' || task.kind === 'brew');
   return (
     <ViewPage title={t('view.day')}>
-      {day.overloads.length > 0 && (
+      {late.length > 0 && (
         <section className={styles['overloads']}>
           <h3>{t('view.day.overloads')}</h3>
-          <ul>{day.overloads.map((o) => <li key={o.task}><strong>{jobOf(o.task)}</strong> {t.message(o.message)}</li>)}</ul>
+          <ul>{late.map((o) => <li key={o.key}><strong>{t.message(o.title)}</strong>{o.sentences.length === 1 ? o.sentences.map((m) => <span key="why"> {t.message(m)}</span>) : <ul className={styles['jobs']}>{o.sentences.map((m, i) => <li key={i}>{t.message(m)}</li>)}</ul>}</li>)}</ul>
         </section>
       )}
       <Facts>

@@ -5,6 +5,10 @@ import { useSpeaker, type Speaker } from '../../app/speak';
 import styles from '../../parts/table.module.css';
 import own from './day.module.css';
 
+/** Shares of the attention most jobs take: nothing to tell. */
+const usualShares = [0, 0.8, 1];
+const unusualShare = (share: number): boolean => !usualShares.some((usual) => Math.abs(usual - share) < 0.005);
+
 function who(task: Task, t: Speaker, names: Names): string {
   if (task.who.length > 0) return t.formats.list(task.who.map(names.person));
   return task.attention === 0 ? t('sheets.day.byItself') : t('sheets.day.nobody');
@@ -36,7 +40,7 @@ export function JobTable({ tasks, names, chosen }: { readonly tasks: readonly Ta
               <td className={styles['nowrap']}><strong>{f.clock(task.start)}</strong></td>
               <td className={styles['nowrap']}>{f.clock(task.end)}</td>
               <td>{t.message(task.name)}{task.note !== undefined && <><br /><span className={styles['note']}>{t.message(task.note)}</span></>}</td>
-              <td>{who(task, t, names)}{task.attention > 0 && task.attention < 1 && <span className={styles['note']}>, {t('sheets.day.share', { share: task.attention })}</span>}</td>
+              <td>{who(task, t, names)}{unusualShare(task.attention) && <span className={styles['note']}>, {t('sheets.day.share', { share: task.attention })}</span>}</td>
               <td className={styles['note']}>{task.needs.map((n) => t('sheets.day.thing', { thing: names.thing(n.thing), count: n.count })).join(', ')}</td>
               <td className={styles['n']}>{mustNotSlip(task) ? t('view.day.noSlack') : f.duration(Math.max(0, task.slack))}</td>
             </tr>

@@ -27,7 +27,7 @@ export function LanesPicture({ plan, from, to, chosen, onChoose }: PictureProps)
   const lanes = lanesOf(plan, from, to, { itself: t('view.day.byItself'), nobody: t('view.day.nobody') });
   const height = lanes.reduce((sum, lane) => sum + laneHeight(lane), 0);
   return (
-    <ClockPicture from={from} to={to} height={height} gutter={112} label={t('view.day.lanes')}>
+    <ClockPicture from={from} to={to} height={height} gutter={112} right={36} label={t('view.day.lanes')}>
       {(scale) => {
         let top = 0;
         const block = (task: Task, y: number) => {

@@ -1,10 +1,13 @@
 import { namesOf } from '../../../shared/sheets';
 import { useDocument } from '../../app/document';
+import { sessionStore } from '../../app/session';
 import { useSpeaker } from '../../app/speak';
+import { Button } from '../../parts/button';
 import { EmptyState } from '../../parts/empty-state';
 import { Problem } from '../../parts/problem';
 import { ViewPage, ViewSection } from '../../parts/view-page';
 import { FlaskSection } from './flask-section';
+import { idleFlasks } from './idle-flasks';
 import { RoundTable } from './round-table';
 import { TotalTable } from './total-table';
 
@@ -14,7 +17,13 @@ export function Drinks() {
   const { plan, formats } = useDocument();
   const { drinks } = plan;
   const names = namesOf(plan, formats);
-  const problems = drinks.problems.map((p) => <Problem key={t.message(p)} message={t.message(p)} level="watch" />);
+  const idle = idleFlasks(plan);
+  const problems = (
+    <>
+      {drinks.problems.map((p) => <Problem key={t.message(p)} message={t.message(p)} level="watch" />)}
+      {idle.length > 0 && <p data-idle-flasks>{idle.map((d) => t('view.drinks.idle', { flask: d.name })).join(' ')} <Button kind="link" onPress={() => sessionStore.show('kitchen')}>{t('view.drinks.toKitchen')}</Button></p>}
+    </>
+  );
   if (drinks.rounds.length === 0 && drinks.totals.length === 0) {
     return <ViewPage title={t('view.drinks')}>{problems}<EmptyState title={t('view.drinks.emptyTitle')}>{t('view.drinks.empty')}</EmptyState></ViewPage>;
   }

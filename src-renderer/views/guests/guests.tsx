@@ -13,6 +13,7 @@ import { Allergies } from './allergies';
 import { Diets } from './diets';
 import { PresencePicture } from './presence-picture';
 import { WaveFieldSet } from './wave-field-set';
+import { WhatNext } from './what-next';
 import styles from './guests.module.css';
 
 /** Who comes, when, for how long, and what they must not have. */
@@ -24,6 +25,7 @@ export function Guests() {
   const risk = event.guests.higherRisk === null ? 'unknown' : event.guests.higherRisk ? 'yes' : 'no';
   return (
     <ViewPage title={t('view.guests')} lead={t('view.guests.lead', { adults: guests.adults.value, children: guests.children.value, most: Math.round(guests.peak.value), at: guests.peakAt })}>
+      <WhatNext />
       <Facts>
         <Fact name={t('board.adults')}><FigureButton figure={guests.adults} title={t('board.adults')}>{t.formats.number(guests.adults.value)}</FigureButton></Fact>
         <Fact name={t('board.children')}><FigureButton figure={guests.children} title={t('board.children')}>{t.formats.number(guests.children.value)}</FigureButton></Fact>

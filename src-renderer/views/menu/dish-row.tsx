@@ -22,11 +22,13 @@ export function DishRow({ dish, isOpen, onToggle, onEdit }: { readonly dish: Dis
   const change = (patch: Parameters<typeof changeDish>[2]) => edit(changeDish(event, dish.id, patch));
   const { served } = entry;
   const kinds = [{ value: 'throughout', text: t('view.menu.throughout') }, { value: 'between', text: t('view.menu.between') }, { value: 'fixed', text: t('view.menu.fixed') }] as const;
+  const contains = dish.allergens.length === 0 ? <><span aria-hidden="true">–</span><span className="unseen">{t('view.menu.containsNone')}</span></> : dish.allergens.map((a) => t(`allergen.${a}`).toLowerCase()).join(', ');
   return (
     <>
       <tr data-dish={dish.id}>
         <th scope="row" className={styles['name']}>
           <button type="button" className={styles['toggle']} aria-expanded={isOpen} onClick={onToggle}><span className={styles['arrow']}><Mark kind={isOpen ? 'opened' : 'closed'} /></span><span className="unseen">{t(isOpen ? 'view.menu.hide' : 'view.menu.show', { dish: '' })} </span>{dish.name}</button>
+          <p className={styles['containsHere']} data-contains-here>{t('view.menu.contains')}: {contains}</p>
         </th>
         <td className={table['n']}><FigureButton figure={dish.perAdult} title={`${dish.name}: ${t('view.menu.perAdult')}`}>{t.formats.figure(Math.round(dish.perAdult.value * 100) / 100, dish.perAdult.unit)}</FigureButton></td>
         <td><NumberField label={`${dish.name}: ${t('view.menu.takeUp')}`} bare unit="%" value={entry.takeUp * 100} min={0} max={100} step={5} onCommit={(n) => change({ takeUp: n / 100 })} /></td>
@@ -50,7 +52,7 @@ export function DishRow({ dish, isOpen, onToggle, onEdit }: { readonly dish: Dis
         </td>
         <td className={table['n']}><FigureButton figure={dish.portions} title={`${dish.name}: ${t('view.menu.portions')}`} /></td>
         <td className={`${table['n']} ${styles['total']}`}><FigureButton figure={dish.totalFigure} title={`${dish.name}: ${t('view.menu.total')}`}>{t.formats.amount(amountText(dish.total))}</FigureButton></td>
-        <td className={table['note']}>{dish.allergens.length === 0 ? <><span aria-hidden="true">–</span><span className="unseen">{t('view.menu.containsNone')}</span></> : dish.allergens.map((a) => t(`allergen.${a}`).toLowerCase()).join(', ')}</td>
+        <td className={`${table['note']} ${styles['contains']}`}>{contains}</td>
       </tr>
       {isOpen && (
         <tr className={styles['more']}>

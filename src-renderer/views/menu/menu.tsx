@@ -17,7 +17,7 @@ export function Menu() {
   const [open, setOpen] = useState<string | null>(null);
   const [page, go] = useState<RecipePage | null>(null);
   const { dishes, diets } = plan.menu;
-  const nameOf = (id: string): string => dishes.find((d) => d.id === id)?.name ?? id;
+  const openTo = (diet: (typeof diets)[number]['diet']): string[] => dishes.filter((d) => d.diets.includes(diet)).map((d) => d.name);
   if (page !== null) return <RecipePages page={page} go={go} />;
   return (
     <ViewPage title={t('view.menu')} lead={t('view.menu.lead', { n: dishes.length })} actions={<Button onPress={() => go({ kind: 'choose' })}>{t('view.menu.add')}</Button>}>
@@ -33,7 +33,7 @@ export function Menu() {
                 <th scope="col">{t('view.menu.served')}</th>
                 <th scope="col" className={table['n']}>{t('view.menu.portions')}</th>
                 <th scope="col" className={table['n']}>{t('view.menu.total')}</th>
-                <th scope="col">{t('view.menu.contains')}</th>
+                <th scope="col" className={styles['contains']}>{t('view.menu.contains')}</th>
               </tr>
             </thead>
             <tbody>
@@ -51,7 +51,7 @@ export function Menu() {
                 <tr key={d.diet}>
                   <th scope="row" className={styles['diet']}>{t(`diet.${d.diet}`)}</th>
                   <td className={table['n']}>{t.formats.number(d.people)}</td>
-                  <td className={d.open.length === 0 ? styles['none'] : table['note']}>{d.open.length === 0 ? t('view.menu.nothing') : t.formats.list(d.open.map(nameOf))}</td>
+                  <td className={table['note']}>{d.open.length === 0 && <strong className={styles['none']}>{t('view.menu.noDish')}{openTo(d.diet).length > 0 && '; '}</strong>}{t.formats.list(openTo(d.diet))}</td>
                 </tr>
               ))}
             </tbody>

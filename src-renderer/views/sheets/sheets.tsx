@@ -12,7 +12,7 @@ import { PagePicture } from './page-picture';
 import { PrintRoot } from './print-root';
 import { printedNow, printedThen } from './printed-now';
 import { useSheetStyles } from './sheet-styles';
-import { usePrinting } from './use-printing';
+import { usePrinting, type Printing } from './use-printing';
 import styles from './sheets.module.css';
 
 const scale = 0.44;
@@ -36,9 +36,7 @@ export function Sheets() {
         <Button kind="primary" isDisabled={printing.busy} onPress={() => void printing.pdf(all, joint)}>{t('view.sheets.all')}</Button>
       </>}
     >
-      <output className={styles['written']}>
-        {printing.busy ? t('view.sheets.working') : printing.written !== null && t('view.sheets.written', printing.written)}
-      </output>
+      <Said printing={printing} of={all.length === 1 ? '' : all.join(' ')} />
       {event.guests.allergies.length > 0 && !readOnly && (
         <Tick label={t('view.sheets.allergies')} checked={event.preferences.printAllergies} onChange={(printAllergies) => { edit(setPreference(event, { printAllergies })); }} />
       )}
@@ -50,6 +48,7 @@ export function Sheets() {
               <Standing sheet={sheet} />
               <Button isDisabled={printing.busy} label={t('view.sheets.printOf', { title: sheet.title })} onPress={() => void printing.paper([sheet.id], sheet.title)}>{t('view.sheets.print')}</Button>
               <Button isDisabled={printing.busy} label={t('view.sheets.pdfOf', { title: sheet.title })} onPress={() => void printing.pdf([sheet.id], sheet.title)}>{t('view.sheets.pdf')}</Button>
+              <Said printing={printing} of={sheet.id} />
             </div>
             {/* A strip of pages scrolls sideways; the keyboard can reach it. */}
             {/* oxlint-disable-next-line jsx-a11y/no-noninteractive-tabindex */}
@@ -60,6 +59,12 @@ export function Sheets() {
       {printing.onPage !== null && <PrintRoot sheets={printing.onPage} onDone={printing.done} />}
     </ViewPage>
   );
+}
+
+/** What becomes of the PDF, beside the button that was pressed for it. */
+function Said({ printing, of }: { readonly printing: Printing; readonly of: string }) {
+  const t = useSpeaker();
+  return <output className={styles['written']}>{printing.pressed === of && (printing.busy ? t('view.sheets.working') : printing.written !== null && t('view.sheets.written', printing.written))}</output>;
 }
 
 /** Whether the last print of this sheet still says what the plan says. */

@@ -12,6 +12,8 @@ export interface Printing {
   readonly busy: boolean;
   /** Last PDF written. */
   readonly written: { readonly path: string; readonly pages: number } | null;
+  /** The button last pressed: the sheet's id, or the ids of all in a row. */
+  readonly pressed: string;
   /** Sheets being printed from this page. */
   readonly onPage: readonly Sheet[] | null;
   readonly done: () => void;
@@ -29,17 +31,16 @@ async function ready(ids: readonly string[]): Promise<{ readonly sheets: readonl
   return { sheets, html: sheetDocument(sheets, { css, lang: open.event.preferences.locale }), at: now.at };
 }
 
-function record(sheets: readonly Sheet[], title: string, at: string): void {
-  const open = documentStore.get();
-  if (open !== null) documentStore.edit(issued(open.event, sheets, title, at));
-}
+const record = (sheets: readonly Sheet[], at: string): void => documentStore.note((event) => issued(event, sheets, at));
 
 /** Prints and writes sheets, and notes in the event which versions went out. */
 export function usePrinting(): Printing {
   const [busy, setBusy] = useState(false);
   const [written, setWritten] = useState<Printing['written']>(null);
   const [onPage, setOnPage] = useState<readonly Sheet[] | null>(null);
-  const guarded = async (work: () => Promise<void>): Promise<void> => {
+  const [pressed, setPressed] = useState('');
+  const guarded = async (ids: readonly string[], work: () => Promise<void>): Promise<void> => {
+    setPressed(ids.join(' '));
     setBusy(true);
     setWritten(null);
     try {
@@ -49,9 +50,9 @@ export function usePrinting(): Printing {
     }
   };
   return {
-    busy, written, onPage,
+    busy, written, pressed, onPage,
     done: () => setOnPage(null),
-    pdf: (ids, title) => guarded(async () => {
+    pdf: (ids, title) => guarded(ids, async () => {
       const doc = await ready(ids);
       const place = doc === null ? null : await call('events.chooseSave', { name: doc.sheets.length === 1 ? (doc.sheets[0]?.fileName ?? title) : title, extension: 'pdf' });
       if (doc === null || place === null) return;
@@ -60,15 +61,15 @@ export function usePrinting(): Printing {
       const answer = await call('print.pdf', { html: doc.html, name: title, path: place.value.path });
       if (!answer.ok) { sessionStore.set({ problem: answer.problem }); return; }
       setWritten(answer.value);
-      record(doc.sheets, title, doc.at);
+      record(doc.sheets, doc.at);
     }),
-    paper: (ids, title) => guarded(async () => {
+    paper: (ids, title) => guarded(ids, async () => {
       const doc = await ready(ids);
       if (doc === null) return;
       const answer = await call('print.paper', { html: doc.html, name: title });
       if (!answer.ok) { sessionStore.set({ problem: answer.problem }); return; }
       if (!answer.value.handled) setOnPage(doc.sheets);
-      record(doc.sheets, title, doc.at);
+      record(doc.sheets, doc.at);
     }),
   };
 }

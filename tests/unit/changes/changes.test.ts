@@ -101,6 +101,10 @@ describe('changes in safety', () => {
     expect(changes(withFindings(finding('warn', ['a', 'b'])), withFindings(finding('warn', ['b', 'a'])))).toEqual([]);
     expect(changes(withFindings(finding('warn', ['a'])), withFindings(finding('warn', ['b']))).map((c) => c.effect)).toEqual(['new', 'gone']);
   });
+  it('never call the same finding new and in order, when it is about one thing more or less', () => {
+    expect(changes(withFindings(finding('warn', ['a', 'b'])), withFindings(finding('warn', ['b'])))).toEqual([]);
+    expect(changes(withFindings(finding('warn', ['b'])), withFindings(finding('stop', ['b', 'c']))).map((c) => c.effect)).toEqual(['more']);
+  });
 });
 
 describe('the largest changes', () => {

@@ -91,7 +91,7 @@ describe('things of the kitchen', () => {
   });
   it('cannot be taken out while something stands on them', () => {
     expect(refusal(edit.removeBurner(start, 'burner-1'))[1]).toBe('Burner 1 is in use by Wok. Give it another burner first.');
-    expect(refusal(edit.removeRecipe(start, 'dal'))[1]).toBe('Dal is in use by dal. Give it another recipe first.');
+    expect(refusal(edit.removeRecipe(start, 'dal'))[1]).toBe('Dal is in use by Dal. Give it another recipe first.');
   });
   it('leave no trace where something can do without them', () => {
     const noPan = done(edit.removePan(start, 'wok'));

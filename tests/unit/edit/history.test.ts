@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { closeGroup, groupBase, longestHistory, moveWave, record, redo, redoName, setHeadcount, setTitle, startHistory, undo, undoName, type EditResult, type History } from '../../../shared/edit';
+import { amend, closeGroup, groupBase, longestHistory, moveWave, record, redo, redoName, setHeadcount, setTitle, startHistory, undo, undoName, type EditResult, type History } from '../../../shared/edit';
 import { newEvent, parseEvent, serialiseEvent, type Event } from '../../../shared/event';
 import { arbitraryEvent } from '../event/arbitrary-event';
 import { randomEdit } from './random-edit';
@@ -102,5 +102,22 @@ describe('history', () => {
       history = record(history, after, name);
     }
     expect(history.past.length).toBe(longestHistory);
+  });
+});
+describe('a note in the history', () => {
+  const event = newEvent({ id: 'a', title: 'Party', day: '2026-12-12' });
+  const row = { sheet: 'fry' as const, version: 'A', at: '2026-12-10T09:05', fingerprint: '0123456789abcdef' };
+  const noted = (e: Event): Event => ({ ...e, issuedSheets: [...e.issuedSheets, row] });
+  it('is no step, and neither undo nor redo takes it away', () => {
+    const titled = setTitle(event, 'Feast');
+    if ('problem' in titled) throw new Error('expected an event');
+    const before = record(startHistory(event), titled.event, titled.name);
+    const after = amend(before, noted);
+    expect(after.past.length).toBe(1);
+    expect(undoName(after)).toEqual(titled.name);
+    const back = undo(after);
+    expect([back.present.title, back.present.issuedSheets]).toEqual(['Party', [row]]);
+    expect([redo(back).present.title, redo(back).present.issuedSheets]).toEqual(['Feast', [row]]);
+    expect(redo(back).present).toBe(after.present);
   });
 });

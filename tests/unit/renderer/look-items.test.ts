@@ -3,6 +3,8 @@ import { describe, expect, it } from 'vitest';
 import { parseEvent } from '../../../shared/event';
 import { plan } from '../../../shared/plan';
 import { lookItems } from '../../../src-renderer/views/board/look-items';
+import { idleFlasks } from '../../../src-renderer/views/drinks/idle-flasks';
+import { troubles } from '../../../src-renderer/views/day/trouble';
 import { daySpan } from '../../../src-renderer/views/board/span';
 
 const planned = (name: string) => {
@@ -15,8 +17,17 @@ describe('what the board shows', () => {
   it.each(['lantern-evening', 'school-fair-stall', 'freezer-sunday'])('%s: every stop and warning is listed, no caution is', (name) => {
     const made = planned(name);
     const findings = made.safety.findings.filter((f) => f.level !== 'caution').length;
-    expect(lookItems(made)).toHaveLength(findings + made.frying.shortages.length + made.day.overloads.length + made.frying.problems.length + made.drinks.problems.length);
+    expect(lookItems(made)).toHaveLength(findings + made.frying.shortages.length + troubles(made).length + made.frying.problems.length + made.drinks.problems.length + idleFlasks(made).length);
     expect(new Set(lookItems(made).map((i) => i.key)).size).toBe(lookItems(made).length);
+  });
+
+  it.each(['lantern-evening', 'school-fair-stall', 'freezer-sunday'])('%s: what does not fit stands after the stops, once for each job, in order of time', (name) => {
+    const made = planned(name);
+    const told = troubles(made);
+    expect(told.map((x) => x.at)).toEqual(told.map((x) => x.at).toSorted((a, b) => a - b));
+    expect(told.reduce((n, x) => n + x.sentences.length, 0)).toBe(made.day.overloads.length);
+    const stops = made.safety.findings.filter((f) => f.level === 'stop').length;
+    expect(lookItems(made).slice(stops, stops + told.length).map((i) => i.key)).toEqual(told.map((x) => x.key));
   });
 
   it.each(['lantern-evening', 'school-fair-stall', 'freezer-sunday'])('%s: the clock runs over whole hours and holds the opening time and every batch', (name) => {

@@ -1,0 +1,24 @@
+import { useDocument } from '../../app/document';
+import { sessionStore } from '../../app/session';
+import { useSpeaker } from '../../app/speak';
+import { Button } from '../../parts/button';
+import styles from './guests.module.css';
+
+/** On a new event: which three views to fill in, each until there is something in it. Nothing once all three are begun. */
+export function WhatNext() {
+  const t = useSpeaker();
+  const { event, plan } = useDocument();
+  const { pans, pots, dispensers, stations } = event.kitchen;
+  const open = [
+    ...(plan.guests.adults.value + plan.guests.children.value === 0 && event.guests.waves.length > 0 ? [{ view: 'guests', text: t('next.guests') }] : []),
+    ...(event.menu.dishes.length === 0 ? [{ view: 'menu', text: t('next.menu') }] : []),
+    ...([pans, pots, dispensers, stations, event.people].every((list) => list.length === 0) ? [{ view: 'kitchen', text: t('next.kitchen') }] : []),
+  ];
+  if (open.length === 0) return null;
+  return (
+    <section className={styles['next']} aria-labelledby="what-next" data-what-next>
+      <h3 id="what-next">{t('next.title')}</h3>
+      <ol>{open.map(({ view, text }) => <li key={view}>{view === 'guests' ? text : <Button kind="link" onPress={() => sessionStore.show(view)}>{text}</Button>}</li>)}</ol>
+    </section>
+  );
+}
