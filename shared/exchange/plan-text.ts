@@ -1,6 +1,7 @@
 import type { Plan } from '../plan';
 import { say, type Formats } from '../words';
-import { dayLines, drinksLines, fryingLines, guestLines, menuLines, safetyLines, shoppingLines, type Lines } from './text-parts';
+import { attentionLines } from './text-attention';
+import { dayLines, drinksLines, fryingLines, guestLines, menuLines, shoppingLines, type Lines } from './text-parts';
 
 const part = (heading: string, lines: Lines): string[] => (lines.length === 0 ? [] : ['', heading, ...lines.map((line) => `  ${line}`)]);
 
@@ -9,7 +10,7 @@ export function planText(plan: Plan, f: Formats): string {
   const { title, day, opensAt, closesAt } = plan.event;
   return [
     say(f, 'report.title', { title, day, opensAt, closesAt }),
-    ...part(say(f, 'report.safety'), safetyLines(plan, f)),
+    ...part(say(f, 'report.safety'), attentionLines(plan, f)),
     ...part(say(f, 'report.guests'), guestLines(plan, f)),
     ...part(say(f, 'report.menu'), menuLines(plan, f)),
     ...part(say(f, 'report.shopping'), shoppingLines(plan, f)),

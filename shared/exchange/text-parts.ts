@@ -82,7 +82,6 @@ export function drinksLines({ drinks, menu }: Plan, f: Formats): Lines {
       const times = drinks.fills.filter((fill) => fill.dispenser === id).map((fill) => fill.at);
       return times.length === 0 ? [] : [say(f, 'report.fill', { dispenser: name, times })];
     }),
-    ...drinks.problems.map((problem) => sayMessage(f, problem)),
   ];
 }
 
@@ -93,24 +92,9 @@ const mostTasks = 24;
 /** The jobs in order of start, those of frying and brewing left out: they stand above. */
 export function dayLines({ day, event }: Plan, f: Formats): Lines {
   const who = (id: string): string => event.people.find((p) => p.id === id)?.name ?? id;
-  const nameOf = (id: string): string => {
-    const task = day.tasks.find((t) => t.id === id);
-    return task === undefined ? id : sayMessage(f, task.name);
-  };
   const own = day.tasks.filter((task) => !toldAbove.has(task.kind));
   return [
     ...own.slice(0, mostTasks).map((t) => say(f, 'report.task', { at: t.start, end: t.end, name: sayMessage(f, t.name), who: t.who.map(who) })),
     ...(own.length > mostTasks ? [say(f, 'report.moreTasks', { count: own.length - mostTasks })] : []),
-    ...day.overloads.map((o) => say(f, 'report.overload', { name: nameOf(o.task), message: o.message })),
-  ];
-}
-
-/** What needs attention, most serious first, and how much could not be checked. */
-export function safetyLines({ safety }: Plan, f: Formats): Lines {
-  const missing = safety.notChecked.filter((rule) => !rule.notYet).length;
-  return [
-    ...safety.findings.map(({ level, message }) => say(f, 'report.finding', { level, text: sayMessage(f, message) })),
-    ...(safety.findings.length === 0 ? [say(f, 'report.inOrder')] : []),
-    ...(missing === 0 ? [] : [say(f, 'report.notChecked', { count: missing })]),
   ];
 }

@@ -75,7 +75,7 @@ export function serveJobs(takes: DayValues, event: Event): Job[] {
   const rounds = Math.max(0, Math.floor((event.closesAt - event.opensAt) / takes.between));
   return Array.from({ length: rounds }, (_, k) => {
     const at = Math.round(event.opensAt + (k + 0.5) * takes.between);
-    return jobOf({ id: `serve/${k + 1}`, kind: 'serve', name: { id: 'timeline.task.serve' }, minutes: takes.round, roles: ['runner'], from: at - 15, to: at + 25, towards: 'early' });
+    return jobOf({ id: `serve/${k + 1}`, kind: 'serve', name: { id: 'timeline.task.serve' }, minutes: takes.round, roles: ['runner'], from: Math.ceil(at - takes.between / 2), to: Math.floor(at + takes.between / 2) + takes.round, towards: 'early' });
   });
 }
 

@@ -87,7 +87,7 @@ export function overloadsOf(resources: Resources, placed: readonly Placed[]): Ov
   for (const p of unmanned) {
     if (!p.things) continue;
     if (outsideHours(resources, p)) outside.push(p);
-    else found.push({ task: taskOf(p), lateMinutes: lateMinutes(resources, p), message: nobodyMessage(resources, p), also: tasksOf([p]).filter((id) => id !== taskOf(p)) });
+    else found.push({ task: taskOf(p), lateMinutes: 0, message: nobodyMessage(resources, p), also: tasksOf([p]).filter((id) => id !== taskOf(p)) });
   }
   const [one] = outside;
   if (one !== undefined) {

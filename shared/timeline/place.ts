@@ -19,7 +19,9 @@ const needsSomebody = (job: Job): boolean => job.stretches.some((s) => s.attenti
 
 /** Helpers in the order they are asked: by the job's roles, then the others; frying and tea people last, they have their own work. */
 function asked(resources: Resources, job: Job): readonly (readonly Helper[])[] {
-  const key = job.roles.join('|');
+  // Setting up is for whoever of its roles can do it nearest to its time.
+  const together = job.kind === 'setUp';
+  const key = `${together ? 'together ' : ''}${job.roles.join('|')}`;
   const known = resources.asked.get(key);
   if (known !== undefined) return known;
   const groups: Helper[][] = [];
@@ -29,6 +31,7 @@ function asked(resources: Resources, job: Job): readonly (readonly Helper[])[] {
     for (const h of group) seen.add(h);
     if (group.length > 0) groups.push(group);
   };
+  if (together) take((h) => job.roles.some((role) => h.person.roles.includes(role)));
   for (const role of job.roles) take((h) => h.person.roles.includes(role));
   take((h) => !h.person.roles.includes('fryer') && !h.person.roles.includes('tea'));
   take(() => true);

@@ -7,9 +7,11 @@ import type { GuestsPlan } from '../guests';
 import { settle } from '../household';
 import type { KitchenPlan } from '../kitchen';
 import type { DishPlan, MenuPlan } from '../menu';
+import { breakNotes } from './breaks';
 import { busyFigure } from './busy';
 import { bowlJobs, brewJobs, fillJobs } from './fixed-jobs';
 import { afterJobs, oilAwayJobs, serveJobs, setUpJobs, shopJobs } from './house-jobs';
+import { mealJobs } from './meal-jobs';
 import { lengthOf, type Job, type Placed } from './job';
 import { oilOfStation } from './oil-watch';
 import { placeBackward } from './order';
@@ -61,30 +63,45 @@ function placeEach(resources: Resources, jobs: readonly Job[]): Placed[] {
   });
 }
 
-/**
- * The day: every job on the people, burners, pots, pans and counter places there are. What frying and brewing fixed comes first, recipe
- * steps backward from serving, the jobs of the house last. Nobody and nothing is booked twice; what cannot be is named in `overloads`.
- */
-export function planDay(event: Event, inputs: DayInputs): TimelinePlan {
+/** Jobs without somebody they need or without their things. */
+const missing = (placed: readonly Placed[]): number =>
+  placed.filter((p) => !p.things || (p.who === null && p.job.stretches.some((s) => s.attention > 0))).length;
+
+/** Everything placed once: what frying and brewing fixed first, then setting up and recipe steps in this order or the other, the house last. */
+function layOut(event: Event, inputs: DayInputs, setUpFirst: boolean): { readonly resources: Resources; readonly placed: readonly Placed[] } {
   const { guests, menu, buying, frying, drinks } = inputs;
   const resources = resourcesOf(event);
   const { values } = resources;
   const oil = event.kitchen.stations.flatMap((station) => oilOfStation(event, resources, frying, station));
   const fixed = placeEach(resources, [...bowlJobs(menu, frying, values.handsOn), ...brewJobs(menu, drinks, values.handsOn), ...fillJobs(drinks, Math.max(1, Math.round(settle(event, 'drinks.tripMinutes').value)))]);
+  const something = menu.dishes.length > 0;
+  const hosting = something && event.menu.dishes.some((d) => d.served.kind !== 'fixed');
+  const early = hosting ? [...setUpJobs(values, event, frying, drinks.dispensers.length > 0 || drinks.rounds.length > 0), ...mealJobs(values, event, menu)] : [];
+  const before = setUpFirst ? placeEach(resources, early) : [];
   const steps = placeBackward(resources, allStepJobs(inputs, values.handsOn));
   const firstWork = (dishes: ReadonlySet<string>): number =>
     lowest(steps.filter((p) => p.job.about.dish !== undefined && dishes.has(p.job.about.dish)).map((p) => p.start));
-  const something = menu.dishes.length > 0;
-  const hosting = event.menu.dishes.some((d) => d.served.kind !== 'fixed');
   const house = placeEach(resources, [
-    ...(hosting ? setUpJobs(values, event, frying, drinks.dispensers.length > 0 || drinks.rounds.length > 0) : []), ...afterJobs(values, event, menu, hosting ? guests.planned.value : 0),
-    ...(hosting ? serveJobs(values, event) : []), ...shopJobs(values, buying, firstWork), ...oilAwayJobs(values, event, frying),
+    ...(setUpFirst ? [] : early), ...(something ? afterJobs(values, event, menu, hosting ? guests.planned.value : 0) : []),
+    ...(hosting ? serveJobs(values, event) : []), ...(something ? [...shopJobs(values, buying, firstWork), ...oilAwayJobs(values, event, frying)] : []),
   ]);
-  const placed = [...oil, ...fixed, ...steps, ...(something ? house : [])];
+  return { resources, placed: [...oil, ...fixed, ...before, ...steps, ...house] };
+}
+
+/**
+ * The day: every job on the people, burners, pots, pans and counter places there are. What frying and brewing fixed comes first, recipe
+ * steps backward from serving, the jobs of the house last. Nobody and nothing is booked twice; what cannot be is named in `overloads`.
+ */
+export function planDay(event: Event, inputs: DayInputs): TimelinePlan {
+  const first = layOut(event, inputs, false);
+  // Where somebody or something is missing, the other order is tried; the first one is kept on a tie.
+  const other = missing(first.placed) === 0 ? first : layOut(event, inputs, true);
+  const { resources, placed } = missing(other.placed) < missing(first.placed) ? other : first;
   const tasks = tasksOf(resources, placed);
   return {
     tasks,
     overloads: overloadsOf(resources, placed),
+    notes: breakNotes(event, tasks, resources.values),
     critical: tasks.filter((t) => t.slack === 0).map((t) => t.id),
     busy: event.people.map((p) => ({ person: p.id, minutes: busyFigure(tasks, p.id) })),
   };

@@ -32,6 +32,7 @@ export interface Task {
 /** A job that could not be placed in time, and what clashes. */
 export interface Overload {
   readonly task: string;
+  /** Minutes until the things it needs are free; 0 when it has nobody yet, for then no time would be better. */
   readonly lateMinutes: number;
   readonly message: Message;
   /** Ids of other tasks the same sentence speaks of. */
@@ -43,6 +44,8 @@ export interface TimelinePlan {
   /** Ordered by start, then id. */
   readonly tasks: readonly Task[];
   readonly overloads: readonly Overload[];
+  /** Cautions about the day as a whole: who has no break. */
+  readonly notes: readonly Message[];
   /** Ids of tasks with no slack. */
   readonly critical: readonly string[];
   /** Busy minutes of each person. */

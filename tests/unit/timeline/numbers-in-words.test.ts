@@ -12,13 +12,15 @@ const systems: readonly (readonly [string, Formats])[] = [
   ['metric, 24 h', formatsFor(event.preferences, event.day)],
   ['US, 12 h', formatsFor({ ...event.preferences, units: 'us', clock: '12' }, event.day)],
 ];
-const named = new Set(['drink', 'dish', 'station', 'pan', 'step', 'dispenser', 'thing']);
+const named = new Set(['drink', 'dish', 'station', 'pan', 'step', 'dispenser', 'thing', 'pot', 'person']);
 type Params = Record<string, number | string>;
 type Write = (p: Params, f: Formats) => string;
 /** Has a test of its own: what the kitchen lacks is said by numbers, what is taken by times. */
 const twoSided = 'timeline.overload.thing';
+/** Lists names, no number: said in meals-and-tables.test.ts. */
+const listed = 'timeline.task.putOut';
 const entries = Object.entries({ ...drinksWords, ...fryingWords, ...guestsWords, ...kitchenWords, ...timelineWords })
-  .flatMap(([id, entry]) => (typeof entry === 'function' && id !== twoSided ? [[id, entry as unknown as Write] as const] : []));
+  .flatMap(([id, entry]) => (typeof entry === 'function' && id !== twoSided && id !== listed ? [[id, entry as unknown as Write] as const] : []));
 
 /** Parameters a sentence reads, found by letting it read. */
 function keysOf(write: Write, f: Formats): string[] {

@@ -8,7 +8,7 @@ const words = (m: Message): string => sayMessage(formatsFor(event.preferences, e
 describe('what the day says when it does not fit', () => {
   test('nobody free: who is where, and what to do', () => {
     expect(words({ id: 'timeline.overload.nobody', params: { from: 720, to: 735, atOil: 2, busy: 1, away: 0 } }))
-      .toBe('Nobody is free 12:00-12:15: 2 at the oil and 1 busy with other jobs. Ask one more helper for this time, or move another job.');
+      .toBe('Nobody yet 12:00-12:15: 2 at the oil and 1 busy with other jobs. Ask one more helper for this time, or move another job.');
   });
   test('one job or several outside the hours', () => {
     expect(words({ id: 'timeline.overload.outside', params: { jobs: 1, from: 300, to: 360 } })).toContain('1 job lies outside the hours of all helpers');
