@@ -14,6 +14,10 @@ const byId: ReadonlyMap<string, SourceTitle> = new Map(rows.map(({ id, title, pu
 /** Ids of all sources of the tables. */
 export const sourceIds: readonly string[] = rows.map((r) => r.id);
 
+/** The tables' own shorthand in words of a reader. */
+const plainly = (source: string): string =>
+  source.replaceAll('from memory', 'remembered, not looked up').replaceAll('seen (secondary)', 'read in a second-hand source').replace(/^definition$/, 'fixed by definition');
+
 /**
  * The title of a source id. `parameter:<id>` is answered with the source of that row of the starting values.
  * Undefined when nothing is known by that id.
@@ -21,5 +25,5 @@ export const sourceIds: readonly string[] = rows.map((r) => r.id);
 export function sourceTitle(id: string): SourceTitle | undefined {
   if (!id.startsWith('parameter:')) return byId.get(id);
   const row = parameters.find((p) => `parameter:${p.id}` === id);
-  return row === undefined ? undefined : { title: row.source, publisher: '', year: '', status: row.status };
+  return row === undefined ? undefined : { title: plainly(row.source), publisher: '', year: '', status: row.status };
 }

@@ -24,7 +24,14 @@ function listWords(t: Speaker, values: TermValues, sum: Sum | undefined): string
 
 /** The arithmetic in figures: "68 × 4 + 21 × 2". */
 export function sumWords(t: Speaker, sum: Sum, values: TermValues): string {
-  const inner = (part: Sum, outer: number, strict: boolean): string => {
+  // What adds or takes away nothing is left out, and a sum of one is that one.
+  const withoutNothing = (parts: readonly Sum[]): readonly Sum[] => parts.filter((p, at) => at === 0 || sumWords(t, p, values) !== '0');
+  const bare = (part: Sum): Sum => {
+    const [only, ...others] = part.op === 'plus' || part.op === 'minus' ? withoutNothing(part.args) : [];
+    return only !== undefined && others.length === 0 ? bare(only) : part;
+  };
+  const inner = (given: Sum, outer: number, strict: boolean): string => {
+    const part = bare(given);
     const text = sumWords(t, part, values);
     const own = looseness[part.op] ?? 0;
     return own > outer || (strict && own === outer) ? `(${text})` : text;
@@ -36,8 +43,8 @@ export function sumWords(t: Speaker, sum: Sum, values: TermValues): string {
     case 'term': { const v = values[sum.key]; return typeof v === 'number' ? sumNumber(t, v) : listWords(t, values, sum); }
     case 'sumOf': return `(${listWords(t, values, sum.args[0])})`;
     case 'countOf': { const first = sum.args[0]; const list = first?.op === 'term' ? values[first.key] : undefined; return t('sum.countOf', { n: Array.isArray(list) ? list.length : 0 }); }
-    case 'plus': return joined('+', 3, false, sum.args);
-    case 'minus': return joined('−', 3, true, sum.args);
+    case 'plus': return joined('+', 3, false, withoutNothing(sum.args));
+    case 'minus': return joined('−', 3, true, withoutNothing(sum.args));
     case 'times': return joined('×', 2, false, sum.args);
     case 'divide': return joined('÷', 2, true, sum.args);
     case 'power': return t('sum.power', { base: inner(sum.args[0] ?? sum, 0, false), exponent: inner(sum.args[1] ?? sum, 0, false) });

@@ -1,6 +1,6 @@
 import type { ReactElement } from 'react';
 import type { BrewRound } from '../../drinks';
-import { say } from '../../words';
+import { say, sayMessage } from '../../words';
 import { linesWords, quantity } from '../amounts';
 import { TickBox } from '../paper/marks';
 import type { SheetContext } from '../types';
@@ -23,7 +23,7 @@ export function RoundRows({ round, context: { plan, formats: f, names } }: { rea
       </tr>
       <tr className="detailrow">
         <td colSpan={7}>
-          <strong>{water}{rest.length > 0 && `; ${linesWords(f, names, rest)}`}</strong>
+          <strong>{round.note === null ? `${water}${rest.length > 0 ? `; ${linesWords(f, names, rest)}` : ''}` : sayMessage(f, round.note)}</strong>
           {round.heatMinutes.value > 0 && <span className="grey"> {say(f, 'sheets.drinks.boils', { at: round.boilAt })}</span>}
         </td>
       </tr>

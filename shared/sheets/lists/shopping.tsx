@@ -10,7 +10,7 @@ import type { SheetContext, SheetDraft } from '../types';
 /** Packs by number and size; nothing for one single pack, which says the same as the amount. */
 function packsOf(line: ShoppingLine, { formats: f }: SheetContext): string {
   if (line.packs.length === 1 && line.packs[0]?.count === 1) return '';
-  return f.list(line.packs.map((pack) => say(f, 'sheets.shopping.packs', { count: pack.count, size: amountWords(f, pack.size) }).replaceAll(' ', '\u00a0')));
+  return line.packs.map((pack) => say(f, 'sheets.shopping.packs', { count: pack.count, size: amountWords(f, pack.size) }).replaceAll(' ', '\u00a0')).join(' + ');
 }
 
 /** The day of the second trip, `YYYY-MM-DD`, when it buys this line: what does not keep as long as the first trip is early. */
@@ -32,9 +32,12 @@ function remarks(line: ShoppingLine, context: SheetContext): string {
   return parts.join('; ');
 }
 
+/** Dishes named in a row, those that use most first; the rest are counted. */
+const mostNamed = 3;
+
 function Line({ line, costs, context }: { readonly line: ShoppingLine; readonly costs: boolean; readonly context: SheetContext }): ReactElement {
   const { formats: f, names } = context;
-  const dishes = [...new Set(line.origins.map((o) => names.dish(o.dish)))];
+  const dishes = [...new Set(line.origins.toSorted((a, b) => b.amount.amount.cmp(a.amount.amount)).map((o) => names.dish(o.dish)))];
   const packs = packsOf(line, context);
   const remark = remarks(line, context);
   return (
@@ -43,7 +46,7 @@ function Line({ line, costs, context }: { readonly line: ShoppingLine; readonly 
       <td className="n"><strong>{amountWords(f, line.buy)}</strong>{packs !== '' && <><br /><span className="small">{packs}</span></>}</td>
       <td><strong>{line.name}</strong>{remark !== '' && <><br /><span className="small">{remark}</span></>}</td>
       <td className="n small">{amountWords(f, wholeNeed(line))}</td>
-      <td className="small">{f.list(dishes)}</td>
+      <td className="small">{f.list(dishes.length > mostNamed + 1 ? [...dishes.slice(0, mostNamed), say(f, 'sheets.shopping.moreDishes', { n: dishes.length - mostNamed })] : dishes)}</td>
       {costs && <td className="n small">{line.cost === undefined ? '' : f.money(line.cost)}</td>}
     </tr>
   );

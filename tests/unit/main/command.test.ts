@@ -88,8 +88,8 @@ describe('what cannot be used ends with 2 and says why', () => {
 
 describe('convert', () => {
   it.each([
-    [['2.5', 'cup', 'ml'], '2.5 cup = 591.470591 ml'],
-    [['2', '1/2', 'lbs', 'g'], '2.5 lb = 1133.980925 g'],
+    [['2.5', 'cup', 'ml'], '2.5 cup = 591.5 ml'],
+    [['2', '1/2', 'lbs', 'g'], '2.5 lb = 1134 g'],
     [['1/2', 'l', 'ml'], '0.5 L = 500 ml'],
     [['3', 'TBSP', 'tsp'], '3 tbsp = 9 tsp'],
   ])('%j', async (args, answer) => {
@@ -102,7 +102,8 @@ describe('convert', () => {
     const density = Number(/density: ([\d.]+) g\/ml/.exec(source)?.[1]);
     expect(code).toBe(0);
     expect(answer).toMatch(/^1 cup of chickpea flour = [\d.]+ g$/);
-    expect(Number(/= ([\d.]+)/.exec(answer)?.[1])).toBeCloseTo(236.5882365 * density, 4);
+    // Four digits are said: off by at most half of the fourth.
+    expect(Number(/= ([\d.]+)/.exec(answer)?.[1])).toBeCloseTo(Number((236.5882365 * density).toPrecision(4)), 6);
     expect(source).toMatch(/g\/ml, \S/);
   });
 });

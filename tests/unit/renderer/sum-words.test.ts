@@ -15,6 +15,13 @@ describe('a sum in words', () => {
     expect(sumWords(t, divide('a', times('b', 'd')), values)).toBe('68 ÷ (4 × 2)');
     expect(sumWords(t, plus(plus('a', 'c'), 'b'), values)).toBe('68 + 21 + 4');
   });
+  it('leaves out what adds or takes away nothing', () => {
+    const some = { ...values, none: 0 };
+    expect(sumWords(t, minus(times('a', 'b'), 'none'), some)).toBe('68 × 4');
+    expect(sumWords(t, times(minus('a', 'none'), 'b'), some)).toBe('68 × 4');
+    expect(sumWords(t, plus('a', 'none', 'c'), some)).toBe('68 + 21');
+    expect(sumWords(t, minus('none', 'a'), some)).toBe('0 − 68');
+  });
   it('names rounding, the smallest, powers and lists', () => {
     expect(sumWords(t, roundUp(divide('a', 'b')), values)).toBe('(68 ÷ 4), rounded up');
     expect(sumWords(t, times(roundUp(divide('a', 'b')), 'd'), values)).toBe('((68 ÷ 4), rounded up) × 2');

@@ -111,7 +111,7 @@ describe('the other sheets', () => {
   it('shopping: what to buy, in which packs, when at the earliest, and nothing that need not be bought', () => {
     const words = textOf('shopping');
     expect(words).toContain('2 × 2 kg');
-    expect(words).toContain('not before Thursday 10 December');
+    expect(words).toContain('from Thursday 10 December');
     expect(words).toContain(`${amount('0.5', 'kg')} in the house`);
     expect(words).not.toContain('Water');
     expect(words).toContain('Known prices together: €7.40');
