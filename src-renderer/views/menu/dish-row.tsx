@@ -28,7 +28,7 @@ export function DishRow({ dish, isOpen, onToggle, onEdit }: { readonly dish: Dis
       <tr data-dish={dish.id}>
         <th scope="row" className={styles['name']}>
           <button type="button" className={styles['toggle']} aria-expanded={isOpen} onClick={onToggle}><span className={styles['arrow']}><Mark kind={isOpen ? 'opened' : 'closed'} /></span><span className="unseen">{t(isOpen ? 'view.menu.hide' : 'view.menu.show', { dish: '' })} </span>{dish.name}</button>
-          <p className={styles['containsHere']} data-contains-here>{t('view.menu.contains')}: {contains}</p>
+          <p className={styles['containsHere']} data-contains-here>{t('view.menu.contains')}: {dish.allergens.length === 0 ? t('view.menu.containsNone') : contains}</p>
         </th>
         <td className={table['n']}><FigureButton figure={dish.perAdult} title={`${dish.name}: ${t('view.menu.perAdult')}`}>{t.formats.figure(Math.round(dish.perAdult.value * 100) / 100, dish.perAdult.unit)}</FigureButton></td>
         <td><NumberField label={`${dish.name}: ${t('view.menu.takeUp')}`} bare unit="%" value={entry.takeUp * 100} min={0} max={100} step={5} onCommit={(n) => change({ takeUp: n / 100 })} /></td>

@@ -36,8 +36,9 @@ describe('jobs ahead', () => {
   });
 });
 
+const job = (id: string, start: number, end: number, attention = 1): Task => ({ id, kind: 'step', name: { id: 'lane.meal' }, start: minutes(start), end: minutes(end), who: [], attention, needs: [], after: [], slack: 0 });
+
 describe('jobs nobody is free for', () => {
-  const job = (id: string, start: number, end: number, attention = 1): Task => ({ id, kind: 'step', name: { id: 'lane.meal' }, start: minutes(start), end: minutes(end), who: [], attention, needs: [], after: [], slack: 0 });
   const hands = { atOil: 1, busy: 1, away: 0 };
   const late = (task: Task) => ({ task: task.id, lateMinutes: 0, also: [], message: { id: 'timeline.overload.nobody' as const, params: { from: task.start, to: task.end, ...hands } } });
   const of = (...tasks: Task[]) => troubles({ ...made, day: { ...made.day, tasks, overloads: tasks.map(late) } });
