@@ -19,6 +19,9 @@ function joined(tasks: readonly Task[], gap: number): Spell[] {
   return spells;
 }
 
+/** The first stretch longer than the settled one; undefined when there is none. */
+const tooLong = (tasks: readonly Task[], { breakEvery, breakLength }: DayValues): Spell | undefined => joined(tasks, breakLength).find((s) => s.to - s.from > breakEvery);
+
 /** A round minute in the middle, when somebody may take over. */
 const middle = ({ from, to }: Spell): number => Math.round((from + to) / 2 / 5) * 5;
 
@@ -26,12 +29,11 @@ const middle = ({ from, to }: Spell): number => Math.round((from + to) / 2 / 5) 
  * Who works on the day longer than the settled stretch without a gap that is a break, in the order of the people list: one sentence each,
  * the one about the hot oil where it is the oil that keeps them. A caution, no fault: who takes over is for the household to say.
  */
-export function breakNotes(event: Event, tasks: readonly Task[], { breakEvery, breakLength }: DayValues): Message[] {
+export function breakNotes(event: Event, tasks: readonly Task[], values: DayValues): Message[] {
   return event.people.flatMap(({ id, name }): Message[] => {
     const own = tasks.filter((t) => t.attention > 0 && t.who.includes(id) && t.note === undefined);
-    const tooLong = (list: readonly Task[]): Spell | undefined => joined(list, breakLength).find((s) => s.to - s.from > breakEvery);
-    const oil = tooLong(own.filter((t) => t.kind === 'watchOil' || t.kind === 'fry'));
-    const any = oil ?? tooLong(own);
+    const oil = tooLong(own.filter((t) => t.kind === 'watchOil' || t.kind === 'fry'), values);
+    const any = oil ?? tooLong(own, values);
     if (any === undefined) return [];
     return [{ id: oil === undefined ? 'timeline.note.noBreak' : 'timeline.note.oilNoBreak', params: { person: name, from: any.from, to: any.to, at: middle(any) } }];
   });
