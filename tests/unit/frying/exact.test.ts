@@ -34,6 +34,8 @@ function check(p: FryProblem, served: readonly number[], batches: readonly FryBa
   return faults;
 }
 
+const least = (batches: readonly FryBatch[]): number => Math.min(...batches.map((b) => b.end - b.first));
+
 describe('batches', () => {
   it('equal the best of every possible set of lifts', () => {
     fc.assert(fc.property(tiny, (p) => {
@@ -53,7 +55,6 @@ describe('batches', () => {
       const even = balanced(q, found.batches, atLeast, Infinity);
       expect(check(q, found.served, even, found.lead)).toEqual([]);
       expect(even.map((b) => b.dropAt)).toEqual(found.batches.map((b) => b.dropAt));
-      const least = (batches: readonly FryBatch[]): number => Math.min(...batches.map((b) => b.end - b.first));
       // Every split of these put-ins, one cut after another.
       const fits = (b: FryBatch): boolean => b.end > b.first && b.end - b.first <= q.load
         && q.wanted.slice(b.first, b.end).every((t) => t >= b.dropAt + q.fry + q.lead && t <= b.dropAt + q.fry + q.hold);
