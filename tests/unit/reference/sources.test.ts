@@ -1,6 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { parameters, parameterSource, sourceIds, sourceTitle } from '../../../shared/reference';
 
+/** The tables' shorthand as a reader is told it. */
+const plain = (source: string): string => source.replaceAll('from memory', 'remembered, not looked up').replaceAll('seen (secondary)', 'read in a second-hand source').replace(/^definition$/, 'fixed by definition');
+
 describe('titles of sources', () => {
   it('has every source once, with a title and how it was read', () => {
     expect(new Set(sourceIds).size).toBe(sourceIds.length);
@@ -17,7 +20,6 @@ describe('titles of sources', () => {
   });
 
   it('answers for every starting value', () => {
-    const plain = (source: string): string => source.replaceAll('from memory', 'remembered, not looked up').replaceAll('seen (secondary)', 'read in a second-hand source').replace(/^definition$/, 'fixed by definition');
     for (const p of parameters) expect(sourceTitle(parameterSource(p.id))).toEqual({ title: plain(p.source), publisher: '', year: '', status: p.status });
   });
 
