@@ -31,6 +31,9 @@ function roundChanges(before: Plan, after: Plan): Change[] {
   });
 }
 
+/** One batch or bowl more is another turn at the pan: it counts more than its share of the day's number. Our own choice. */
+const batchWeight = 10;
+
 /** Half a step of the first decimal, kilograms and litres: less shows the same number. */
 const shownTenths = (value: number): number => Math.round(value * 10) / 10;
 
@@ -61,8 +64,8 @@ export function amountChanges(before: Plan, after: Plan): Change[] {
     ...countChange('children', before.guests.children.value, after.guests.children.value, (params) => ({ id: 'change.children', params }), 0.1),
     ...countChange('unmet', unmet(before), unmet(after), (params) => ({ id: 'change.unmet', params }), 1.5),
     ...dishChanges(before, after),
-    ...countChange('batches', before.frying.batches.length, after.frying.batches.length, (params) => ({ id: 'change.batches', params }), 1.2),
-    ...countChange('bowls', before.frying.bowls.length, after.frying.bowls.length, (params) => ({ id: 'change.bowls', params })),
+    ...countChange('batches', before.frying.batches.length, after.frying.batches.length, (params) => ({ id: 'change.batches', params }), batchWeight),
+    ...countChange('bowls', before.frying.bowls.length, after.frying.bowls.length, (params) => ({ id: 'change.bowls', params }), batchWeight),
     ...measureChange('batter', before.frying.batterKg.value, after.frying.batterKg.value, (params) => ({ id: 'change.batter', params })),
     ...roundChanges(before, after),
     ...brewedChanges(before, after),

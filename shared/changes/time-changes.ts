@@ -16,6 +16,9 @@ function spans<T>(items: readonly T[], key: (item: T) => string, from: (item: T)
 const toldElsewhere = new Set<Task['kind']>(['fry', 'bowl', 'brew', 'fill', 'watchOil', 'heatOil']);
 /** Single jobs that move by less than this many minutes are done when there is a hand free: nothing to tell. */
 const noticedMinutes = 5;
+/** Rounds of housework fit in where hands are free: that they move is told, but last. */
+const housework = new Set<Task['kind']>(['serve', 'clean', 'cool']);
+const houseworkWeight = 0.01;
 /** Jobs somebody does; what runs by itself follows from them. */
 const told = (task: Task): boolean => !toldElsewhere.has(task.kind) && task.attention >= 0.5;
 
@@ -26,7 +29,8 @@ function taskChanges(before: Plan, after: Plan): Change[] {
     const then = had.get(id);
     if (then === undefined) return [{ kind: 'times', effect: 'new', message: { id: 'change.task.new', params: { name: now.name, at: now.start } }, before: null, after: Math.round(now.start), about: id, size: 0.5 }];
     if (Math.abs(now.start - then.start) < noticedMinutes) return [];
-    return timeChange(id, then.start, now.start, (p) => ({ id: 'change.task.moved', params: { ...p, name: now.name } }));
+    const weight = housework.has(now.kind) ? houseworkWeight : 1;
+    return timeChange(id, then.start, now.start, (p) => ({ id: 'change.task.moved', params: { ...p, name: now.name } })).map((c) => ({ ...c, size: weight * c.size }));
   });
   const gone = [...had].filter(([id]) => !has.has(id)).map(([id, then]): Change =>
     ({ kind: 'times', effect: 'gone', message: { id: 'change.task.gone', params: { name: then.name } }, before: Math.round(then.start), after: null, about: id, size: 0.5 }));
