@@ -29,6 +29,7 @@ describe.each(demoNames)('the plan of %s', (name) => {
 
 describe('the Lantern Evening', () => {
   const p = plan(demo('lantern-evening'));
+  const of = (id: string) => p.menu.dishes.find((d) => d.id === id);
 
   it('tells the guest with a sesame allergy what else there is', () => {
     const sesame = p.safety.findings.find((f) => f.rule === 'AL-01a' && f.about.includes('beans-sesame'));
@@ -36,7 +37,6 @@ describe('the Lantern Evening', () => {
   });
 
   it('gives milk for the tea its own 30 ml, and the chutney its whole portion', () => {
-    const of = (id: string) => p.menu.dishes.find((d) => d.id === id);
     expect(of('chutney')?.perAdult.value).toBe(1);
     expect(of('milk-jug')?.total.amount.toNumber()).toBeCloseTo((of('milk-jug')?.portions.value ?? 0) * 0.03, 12);
   });
