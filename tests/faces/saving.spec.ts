@@ -68,6 +68,8 @@ test.describe('Saving', () => {
     const theirs = (await readFile(path, 'utf8')).replace('"title": "Lantern Evening"', '"title": "Their evening"');
     await writeFile(path, theirs);
     await page.getByRole('button', { name: /^Lantern Evening.*from / }).click();
+    // Keys belong to the document only once it is there.
+    await expect(page.getByRole('button', { name: 'Save', exact: true })).toBeVisible();
     await page.keyboard.press('Control+s');
     await expect(page.getByRole('dialog', { name: 'The file was changed outside' })).toBeVisible();
     expect(await readFile(path, 'utf8')).toBe(theirs);
