@@ -73,5 +73,5 @@ function splitWith(p: FryProblem, batches: readonly FryBatch[], windows: readonl
     split.push({ dropAt: batches[j]?.dropAt ?? 0, first, end });
     end = first;
   }
-  return split.reverse();
+  return split.toReversed();
 }
