@@ -1,4 +1,4 @@
-import { stat } from 'node:fs/promises';
+import { readFile, stat } from 'node:fs/promises';
 import { extname, isAbsolute } from 'node:path';
 import { HostProblem } from '../problem';
 import { saveAtomically } from './atomic-save';
@@ -20,6 +20,7 @@ export function openEvent(path: string): Promise<ReadText> {
 /**
  * Saves an event file, keeping the version before as `.bak`.
  * @param expect the modification time last seen (milliseconds), or null to overwrite whatever is there
+ * A file that holds this text already is left as it is, and so is its `.bak`.
  * @throws HostProblem `changed-outside` when the file is newer or older than expected; nothing is written then
  */
 export function saveEvent(path: string, text: string, expect: number | null, options: Omit<SaveOptions, 'backup'> = {}): Promise<number> {
@@ -29,8 +30,18 @@ export function saveEvent(path: string, text: string, expect: number | null, opt
   return turns.run(path, async () => {
     const there = await modifiedOf(path);
     if (expect !== null && there !== null && there !== expect) throw HostProblem.of('host.changed-outside', { path });
+    // Saved twice in a row, the version before is still worth more than a second copy of this one.
+    if (there !== null && (await holds(path, text))) return there;
     return saveAtomically(path, text, { ...options, backup: true });
   });
+}
+
+async function holds(path: string, text: string): Promise<boolean> {
+  try {
+    return (await readFile(path, 'utf8')) === text;
+  } catch {
+    return false;
+  }
 }
 
 /** Writes a sheet or an exported table. Only endings of documents: a face must not be able to write programs. @throws HostProblem */

@@ -96,7 +96,6 @@ export async function chooseOpen(): Promise<void> {
 
 // Saves follow one another, so that each knows the file as the one before left it.
 const turn = inTurn();
-let waiting = 0;
 
 /** Saves where the event lies; asks for a name when it lies nowhere yet. @returns true when it is on disk. */
 export async function save(): Promise<boolean> {
@@ -104,12 +103,10 @@ export async function save(): Promise<boolean> {
   if (open === null) return false;
   if (open.file.path === null || open.readOnly) return saveAs();
   const { openId } = open;
-  const afterOther = waiting > 0;
-  return queued(async () => {
+  return turn(async () => {
     const now = documentStore.get();
     if (now === null || now.openId !== openId || now.file.path === null) return false;
-    // The save before it in the row has written everything: once more would only replace the version before.
-    return afterOther && !now.unsaved ? true : put(now, now.file.path, now.file.modified);
+    return put(now, now.file.path, now.file.modified);
   });
 }
 
@@ -131,19 +128,10 @@ export async function saveAs(): Promise<boolean> {
 
 /** Writes the open event to a path. `expect`: the time of the file as last seen, so that somebody else's change is not written over. */
 export async function write(path: string, expect: number | null, openId: string | undefined = documentStore.get()?.openId): Promise<boolean> {
-  return queued(async () => {
+  return turn(async () => {
     const open = documentStore.get();
     return open === null || open.openId !== openId ? false : put(open, path, expect);
   });
-}
-
-async function queued(job: () => Promise<boolean>): Promise<boolean> {
-  waiting += 1;
-  try {
-    return await turn(job);
-  } finally {
-    waiting -= 1;
-  }
 }
 
 async function put({ openId, event, file, readOnly }: DocumentState, path: string, expect: number | null): Promise<boolean> {

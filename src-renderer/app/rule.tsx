@@ -9,7 +9,7 @@ import styles from './rule.module.css';
 /** The left rule: which event, the questions in the order a cook asks them, and what is done with the file. */
 export function Rule() {
   const t = useSpeaker();
-  const { event, unsaved, undoName, redoName, undo, redo } = useDocument();
+  const { event, file, unsaved, undoName, redoName, undo, redo } = useDocument();
   const { view } = useSession();
   return (
     <div className={styles['rule']}>
@@ -33,7 +33,7 @@ export function Rule() {
         ))}
       </nav>
       <footer className={styles['foot']}>
-        <p className={styles['saved']} role="status">{unsaved ? t('shell.unsaved') : t('shell.saved')}</p>
+        <p className={styles['saved']} role="status">{t(unsaved ? 'shell.unsaved' : file.path === null ? 'shell.unplaced' : 'shell.saved')}</p>
         <div className={styles['pair']}>
           <button type="button" disabled={undoName === null} onClick={undo} title={undoName === null ? undefined : t('shell.undoStep', { name: t.message(undoName) })} aria-keyshortcuts="Control+Z">{t('shell.undo')}</button>
           <button type="button" disabled={redoName === null} onClick={redo} title={redoName === null ? undefined : t('shell.redoStep', { name: t.message(redoName) })} aria-keyshortcuts="Control+Shift+Z">{t('shell.redo')}</button>

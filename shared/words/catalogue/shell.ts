@@ -14,6 +14,7 @@ export const shellWords = {
   'shell.hours': (p: { from: number; to: number }, f: Formats) => `${f.clock(p.from)} to ${f.clock(p.to)}`,
   'shell.saved': 'Saved',
   'shell.unsaved': 'Not saved yet',
+  'shell.unplaced': 'No file of its own yet',
   'shell.undo': 'Undo',
   'shell.redo': 'Redo',
   'shell.save': 'Save',

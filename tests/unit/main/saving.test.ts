@@ -265,8 +265,8 @@ describe('a save', () => {
     await rest(10);
     go();
     expect(await Promise.all(both)).toEqual([true, true]);
-    expect(sessionStore.get().panel).toBeNull();
-    expect(host.calls.filter((method) => method === 'events.save')).toHaveLength(1);
+    expect(sessionStore.get()).toMatchObject({ panel: null, problem: null });
+    expect(titleIn('/a.brimful')).toBe('mine');
   });
 
   it('followed by a change and another save writes both', async () => {

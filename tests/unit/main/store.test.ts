@@ -94,6 +94,15 @@ describe('saving whole or not at all', () => {
     expect(modified).toBe((await stat(path)).mtimeMs);
   });
 
+  it('leaves a file that holds the text already, and its .bak, as they are', async () => {
+    const path = join(folder, 'a.brimful');
+    await saveEvent(path, 'one', null);
+    const second = await saveEvent(path, 'two', null);
+    expect(await saveEvent(path, 'two', second)).toBe(second);
+    expect(await readFile(`${path}.bak`, 'utf8')).toBe('one');
+    await expect(codeOf(saveEvent(path, 'two', second - 1))).resolves.toBe('changed-outside');
+  });
+
   it('saves although the .bak cannot be replaced, and says so', async () => {
     const path = join(folder, 'a.brimful');
     await saveAtomically(path, 'old');
