@@ -1,5 +1,5 @@
 import type { Brewing, Pot } from '../event';
-import { divide, figure, minus, most, plus, times, worked, type Figure, type Term } from '../figure';
+import { computed, divide, figure, minus, most, plus, times, worked, type Figure, type Term } from '../figure';
 import { settledTerm, type Settled } from '../household';
 import type { BurnerState } from '../kitchen';
 import type { DishPlan } from '../menu';
@@ -33,7 +33,7 @@ function evaporatedFigure(latent: Settled, dish: DishPlan, brewing: Brewing, val
 function waterFigure(dish: DishPlan, b: Brewing, { litres, others, water }: RoundSize, evaporated: Figure): Figure {
   return figure(water, 'L', () => ({
     rule: 'tea.waterForServed',
-    terms: [{ key: 'litres', label: { word: 'drinks.term.ready' }, value: litres, unit: 'L', origin: { kind: 'definition' } }, recipeTerm(dish, 'strain', 'drinks.term.strain', b.strainLoss, ''), worked('boiled', { word: 'drinks.term.boiledOff' }, evaporated),
+    terms: [computed('litres', { word: 'drinks.term.ready' }, litres, 'L', 'drinks.method.round'), recipeTerm(dish, 'strain', 'drinks.term.strain', b.strainLoss, ''), worked('boiled', { word: 'drinks.term.boiledOff' }, evaporated),
       recipeTerm(dish, 'dose', 'drinks.term.dose', b.doseGPerL, 'g/L'), recipeTerm(dish, 'kept', 'drinks.term.kept', b.absorbMlPerG, 'ml/g'), recipeTerm(dish, 'others', 'drinks.term.otherLiquids', others, 'L')],
     sum: most(0, minus(divide(plus(divide('litres', minus(1, 'strain')), 'boiled'), minus(1, divide(times('dose', 'kept'), 1000))), 'others')),
   }));

@@ -1,17 +1,17 @@
-import { countOf, divide, figure, minus, sumOf, times, worked, type Term } from '../figure';
+import { computed, countOf, divide, figure, minus, sumOf, times, worked } from '../figure';
 import type { DrinkLine } from './drink-line';
 import type { BrewRound, DrinkTotal } from './types';
 
 /** Served, brewed and left of one drink. Brewed = served + left; what leaf and straining keep is in the water of each round. */
 export function drinkTotal(line: DrinkLine, rounds: readonly BrewRound[]): DrinkTotal {
   const mine = rounds.filter((r) => r.drink === line.dish.id).map((r) => r.litres);
-  const list: Term = { key: 'rounds', label: { word: 'drinks.term.roundLitres' }, value: mine, unit: 'L', origin: { kind: 'definition' } };
+  const list = computed('rounds', { word: 'drinks.term.roundLitres' }, mine, 'L', 'drinks.method.rounds');
   const brewed = figure(mine.reduce((a, b) => a + b, 0), 'L', () => ({ rule: 'drinks.brewed', terms: [list], sum: sumOf('rounds') }));
   const { dish, brewing, unmetLitres } = line;
   const served = figure((dish.portions.value * brewing.cupMl) / 1000 - unmetLitres, 'L', () => ({
     rule: 'drinks.served',
     terms: [worked('cups', { word: 'drinks.term.cups' }, dish.portions), { key: 'cup', label: { word: 'drinks.term.cupMl' }, value: brewing.cupMl, unit: 'ml', origin: { kind: 'recipe', recipe: dish.recipe.id } },
-      { key: 'unmet', label: { word: 'drinks.term.unmet' }, value: unmetLitres, unit: 'L', origin: { kind: 'definition' } }],
+      computed('unmet', { word: 'drinks.term.unmet' }, unmetLitres, 'L', 'drinks.method.unmet')],
     sum: minus(divide(times('cups', 'cup'), 1000), 'unmet'),
   }));
   return {

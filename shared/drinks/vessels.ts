@@ -1,8 +1,8 @@
-import type { Dispenser, Event } from '../event';
-import { entered, figure, just, power, divide, times, type Figure } from '../figure';
+import type { CoolTest, Dispenser, Event } from '../event';
+import { divide, entered, figure, just, logarithm, minus, power, times, type Figure } from '../figure';
 import { settle, settledTerm, type Settled } from '../household';
 import { boilingPoint } from '../kitchen';
-import { scaledRate } from './rules';
+import { coolingRate, scaledRate } from './rules';
 
 /** Something a drink is served from: a dispenser, or the pot it stands in. */
 export interface Vessel {
@@ -43,7 +43,18 @@ function dispenserVessel(event: Event, d: Dispenser, at: number): Vessel {
   };
 }
 
+/** The rate that two readings of hot water left standing give. Rule `drinks.coolingTested`. */
+function testedCooling(test: CoolTest, path: string): Figure {
+  return figure(coolingRate(test.startC, test.endC, test.roomC, test.minutes / 60), '', () => ({
+    rule: 'drinks.coolingTested',
+    terms: [entered('first', { word: 'drinks.term.testFirst' }, test.startC, 'degC', `${path}.startC`), entered('later', { word: 'drinks.term.testLater' }, test.endC, 'degC', `${path}.endC`),
+      entered('room', { word: 'drinks.term.testRoom' }, test.roomC, 'degC', `${path}.roomC`), entered('minutes', { word: 'drinks.term.testMinutes' }, test.minutes, 'min', `${path}.minutes`)],
+    sum: divide(logarithm(divide(minus('first', 'room'), minus('later', 'room'))), divide('minutes', 60)),
+  }));
+}
+
 function coolingOf(event: Event, d: Dispenser, at: number): Figure {
+  if (d.coolTest !== undefined) return testedCooling(d.coolTest, `kitchen.dispensers[${at}].coolTest`);
   const measured = d.coolingPerHour;
   if (measured !== undefined) return figure(measured, '', () => ({ rule: 'drinks.cooling', terms: [entered('rate', { word: 'drinks.term.cooling' }, measured, '', `kitchen.dispensers[${at}].coolingPerHour`)], sum: just('rate') }));
   if (d.insulation === 'none' || d.insulation === 'heated') return openCooling(settle(event, 'cool.vesselOpen'));

@@ -7,12 +7,12 @@ import type { Event } from './schema/event';
 const order = [
   'format', 'id', 'title', 'name', 'day', 'timeZone', 'opensAt', 'closesAt', 'preferences',
   'units', 'paper', 'clock', 'currency', 'locale', 'cover', 'safetyProfile', 'fryLeadMinutes', 'printAllergies',
-  'guests', 'menu', 'recipes', 'kitchen', 'people', 'larder', 'prices', 'houseFigures', 'issuedSheets', 'serviceLog', 'review',
+  'guests', 'menu', 'recipes', 'kitchen', 'people', 'larder', 'prices', 'shopping', 'houseFigures', 'issuedSheets', 'serviceLog', 'review',
   'kind', 'waves', 'headcount', 'diets', 'allergies', 'higherRisk', 'diet', 'allergen', 'adults', 'children',
   'from', 'to', 'at', 'counts', 'turnout', 'share', 'low', 'likely', 'high', 'stay', 'shortest', 'usual', 'longest',
   'under1', 'age1to3', 'age4to6', 'age7to9', 'age10to12', 'age13to17', 'adult', 'olderAdult',
   'recipe', 'role', 'portion', 'takeUp', 'served', 'portions', 'holding', 'place', 'temperatureC',
-  'ingredient', 'amount', 'unit', 'preparation', 'scaling', 'exponent', 'perBowl', 'toTaste',
+  'ingredient', 'amount', 'unit', 'preparation', 'scaling', 'exponent', 'perBowl', 'toTaste', 'insteadOf',
   'yield', 'ingredients', 'steps', 'does', 'active', 'passive', 'fixed', 'perKg', 'perBatch', 'passiveAttention', 'by', 'needs', 'thing', 'count',
   'after', 'endsBefore', 'earliest', 'latest', 'keeps', 'minutes',
   'frying', 'pieceBatterG', 'fryMinutes', 'handlingMinutes', 'holdMinutes', 'bowlMinutes', 'waterFraction', 'waterLostKgPerKg', 'oilUptakeKgPerKg',
@@ -21,9 +21,10 @@ const order = [
   'caffeinated', 'goodForMinutes', 'serveAboveC', 'cupMl',
   'needsTemperatureControl', 'serveHot', 'source',
   'shape', 'rimMm', 'depthMm', 'bottomMm', 'lengthMm', 'widthMm', 'material', 'oilLitres', 'burner',
-  'ratedW', 'usefulShare', 'portable', 'circuit', 'litres', 'massKg', 'insulation', 'coolingPerHour', 'fitForMilk', 'dish',
+  'ratedW', 'usefulShare', 'boilTest', 'fromC', 'potKg', 'wind', 'cylinder', 'portable', 'circuit', 'litres', 'massKg', 'insulation', 'coolingPerHour', 'coolTest', 'startC', 'endC', 'fitForMilk', 'dish',
   'pans', 'burners', 'pots', 'dispensers', 'stations', 'dishes', 'roomC', 'waterC', 'altitudeM', 'bowlLitres', 'ovens', 'counterPlaces',
   'hotHoldC', 'fridgeC', 'coldLitres', 'circuits', 'cylinders', 'volts', 'amps', 'otherWatts', 'gasKg', 'oilKind', 'oilRestHours',
+  'ownLines', 'borrowed', 'marks', 'shoppers', 'ownThings', 'carriesWater', 'oilBefore', 'section', 'line', 'when', 'here', 'returned', 'bought', 'asked', 'later', 'who',
   'roles', 'liftKg', 'price', 'per', 'figure', 'value', 'why', 'date', 'sheet', 'version', 'fingerprint', 'note', 'notes',
 ] as const;
 const rank: ReadonlyMap<string, number> = new Map(order.map((key, at) => [key, at]));

@@ -1,4 +1,4 @@
-import { divide, figure, just, least, minus, plus, power, squareRoot, times, worked, type Figure, type Sum, type Term } from '../figure';
+import { computed, divide, figure, just, least, minus, plus, power, squareRoot, times, worked, type Figure, type Sum, type Term } from '../figure';
 import type { PanShape } from './pan-shape';
 import { vesselArea, vesselDepth, vesselVolume } from './rules';
 
@@ -30,9 +30,9 @@ export function depthOf(shape: PanShape, litres: Figure): Figure {
   const full = litres.value / 1000 >= vesselVolume(shape.vessel, shape.vessel.depth);
   return figure(depth, 'mm', () => {
     if (full) return { rule: 'pan.brimful', terms: [shape.depth], sum: just('depth') };
-    const tried: Term = { key: 'tried', label: { word: 'kitchen.term.tried' }, value: depth, unit: 'mm', origin: { kind: 'definition' } };
+    const tried = computed('tried', { word: 'kitchen.term.tried' }, depth, 'mm', 'kitchen.method.tried');
     const area = vesselArea(shape.vessel, depth / 1000) * mm3PerLitre;
-    const surface: Term = { key: 'surface', label: { word: 'kitchen.term.surface' }, value: area, unit: 'mm²', origin: { kind: 'definition' } };
+    const surface = computed('surface', { word: 'kitchen.term.surface' }, area, 'mm²', 'kitchen.method.surface');
     const excess = times(minus(volumeSum('tried'), 'litres'), mm3PerLitre);
     return { rule: 'pan.depth', terms: [worked('litres', { word: 'kitchen.term.oil' }, litres), ...shapeTerms(shape), tried, surface], sum: minus('tried', divide(excess, 'surface')) };
   });

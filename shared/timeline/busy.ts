@@ -1,4 +1,4 @@
-import { figure, sumOf, type Figure } from '../figure';
+import { computed, figure, sumOf, type Figure } from '../figure';
 import type { Task } from './types';
 
 /** Stretches in which a person has something to do, joined where they touch or overlap. Unit: minutes. */
@@ -18,7 +18,7 @@ export function busyFigure(tasks: readonly Task[], person: string): Figure {
   const spells = spellsOf(tasks, person);
   return figure(spells.reduce((a, b) => a + b, 0), 'min', () => ({
     rule: 'timeline.busy',
-    terms: [{ key: 'spells', label: { word: 'timeline.term.spells' }, value: spells, unit: 'min', origin: { kind: 'definition' } }],
+    terms: [computed('spells', { word: 'timeline.term.spells' }, spells, 'min', 'timeline.method.spells')],
     sum: sumOf('spells'),
   }));
 }

@@ -9,6 +9,7 @@ import type { KitchenPlan } from '../kitchen';
 import type { DishPlan, MenuPlan } from '../menu';
 import { breakNotes } from './breaks';
 import { busyFigure } from './busy';
+import { gasOf } from './gas';
 import { bowlJobs, brewJobs, fillJobs } from './fixed-jobs';
 import { afterJobs, oilAwayJobs, serveJobs, setUpJobs, shopJobs } from './house-jobs';
 import { mealJobs } from './meal-jobs';
@@ -104,5 +105,6 @@ export function planDay(event: Event, inputs: DayInputs): TimelinePlan {
     notes: breakNotes(event, tasks, resources.values),
     critical: tasks.filter((t) => t.slack === 0).map((t) => t.id),
     busy: event.people.map((p) => ({ person: p.id, minutes: busyFigure(tasks, p.id) })),
+    gas: gasOf(event, tasks),
   };
 }

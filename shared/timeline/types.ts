@@ -39,6 +39,18 @@ export interface Overload {
   readonly also: readonly string[];
 }
 
+/** A gas cylinder and what the day draws from it. */
+export interface GasPlan {
+  readonly cylinder: string;
+  /** Kilograms each of its burners burns, full on for as long as the plan holds it. */
+  readonly burners: readonly { readonly burner: string; readonly kg: Figure }[];
+  readonly needKg: Figure;
+  /** Minutes it feeds all of its burners full on, down to the share not counted on. */
+  readonly lasts: Figure;
+  /** Kilograms counted on. */
+  readonly usableKg: number;
+}
+
 /** What the room `timeline` computes. */
 export interface TimelinePlan {
   /** Ordered by start, then id. */
@@ -50,4 +62,6 @@ export interface TimelinePlan {
   readonly critical: readonly string[];
   /** Busy minutes of each person. */
   readonly busy: readonly { readonly person: string; readonly minutes: Figure }[];
+  /** Cylinders that a burner draws from. */
+  readonly gas: readonly GasPlan[];
 }

@@ -17,6 +17,10 @@ export const panSchema = z.looseObject({
   oilLitres: z.number().min(0.2).max(60),
   burner: idSchema,
 });
+/** Water brought to the boil on a burner, lid on: litres, its temperature before, minutes to the boil, weight of the pot. Says what reaches the pan better than any rating. */
+export const boilTestSchema = z.looseObject({ litres: z.number().min(0.5).max(60), fromC: z.number().min(1).max(60), minutes: z.number().min(1).max(180), potKg: z.number().min(0).max(60).default(1.5) });
+/** Hot water left to stand in a closed, full vessel: temperature at first and after so many minutes, and of the room. */
+export const coolTestSchema = z.looseObject({ startC: z.number().min(30).max(100), endC: z.number().min(20).max(100), minutes: z.number().min(10).max(1440), roomC: z.number().min(-20).max(45) }).refine((t) => t.startC >= t.endC && t.endC > t.roomC, { message: 'coolTestOrder', path: ['endC'] });
 /** A burner: its rating in watts, where it stands, what it runs on. */
 export const burnerSchema = z.looseObject({
   id: idSchema, name: nameSchema,
@@ -24,6 +28,12 @@ export const burnerSchema = z.looseObject({
   ratedW: z.number().min(100).max(60000),
   /** Measured share of the rating that reaches the pan; the kind's reference value when absent. */
   usefulShare: z.number().min(0.05).max(1).optional(),
+  /** Measured with water; taken where no share is entered. */
+  boilTest: boilTestSchema.optional(),
+  /** Air about an outdoor flame; calm when absent. */
+  wind: z.enum(['calm', 'breeze', 'wind']).optional(),
+  /** Gas cylinder it draws from. */
+  cylinder: idSchema.optional(),
   place: z.enum(['indoor', 'outdoor']).default('indoor'),
   portable: z.boolean().default(false),
   circuit: idSchema.optional(),
@@ -37,6 +47,8 @@ export const dispenserSchema = z.looseObject({
   insulation: z.enum(['foam', 'vacuum', 'none', 'heated']),
   /** Measured loss of temperature: share of the difference to the room per hour; the class's reference value when absent. */
   coolingPerHour: z.number().min(0.001).max(3).optional(),
+  /** Measured by letting hot water stand; taken before the two above. */
+  coolTest: coolTestSchema.optional(),
   /** Made for milk drinks; insulated plastic mostly is not (rule ED-08). */
   fitForMilk: z.boolean().default(false),
   /** Menu dish it holds. */
@@ -62,7 +74,7 @@ export const kitchenSchema = z.looseObject({
   /** Room for cold food in fridges and cool boxes; a quarter of it stays free for the air (rule CH-06). */
   coldLitres: z.number().min(0).max(5000).nullable().default(null),
   circuits: z.array(z.looseObject({ id: idSchema, name: nameSchema, volts: z.number().min(50).max(480), amps: z.number().min(1).max(200), otherWatts: z.number().min(0).max(100000).default(0) })).default([]),
-  cylinders: z.array(z.looseObject({ id: idSchema, gasKg: z.number().min(0.1).max(100), place: z.enum(['indoor', 'outdoor']) })).default([]),
+  cylinders: z.array(z.looseObject({ id: idSchema, name: nameSchema.optional(), gasKg: z.number().min(0.1).max(100), place: z.enum(['indoor', 'outdoor']) })).default([]),
   /** Kind of frying oil: an id of the table of frying oils, or the words of a cook whose oil the table does not know. */
   oilKind: z.string().max(60).default('sunflower-refined'),
   /** Hours the oil stands after the last batch before anybody moves it. */
@@ -70,6 +82,10 @@ export const kitchenSchema = z.looseObject({
 });
 /** A frying pan, defaults filled in. */
 export type Pan = z.infer<typeof panSchema>;
+/** What was measured with water on a burner. */
+export type BoilTest = z.infer<typeof boilTestSchema>;
+/** What was measured with hot water in a vessel. */
+export type CoolTest = z.infer<typeof coolTestSchema>;
 /** A burner, defaults filled in. */
 export type Burner = z.infer<typeof burnerSchema>;
 /** A pot, defaults filled in. */

@@ -19,6 +19,7 @@ const hints = {
   version: 'Write one or two capital letters.',
 } as const;
 const orders = {
+  coolTestOrder: 'Hot water left to stand ends cooler than it began and warmer than the room. Enter the two readings in that order.',
   closesBeforeOpens: 'It closes before it opens. Put the closing time after the opening time; past midnight counts on from 24:00.',
   endsBeforeBegins: 'It ends before it begins. Put the end after the start; past midnight counts on from 24:00.',
   stayOrder: 'Put the stays in order: shortest, usual, longest.',

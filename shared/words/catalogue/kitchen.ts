@@ -14,6 +14,8 @@ export const kitchenWords = {
   'rule.pan.share': 'Hot oil divided by what the pan holds.',
   'rule.pan.rim': 'Depth of the pan less depth of the oil.',
   'rule.burner.useful': 'Only a share of a burner’s rating reaches the pan: rating times that share.',
+  'rule.burner.tested': 'Measured with water: the heat that water and pot took up on the way to the boil, divided by the time it took.',
+  'rule.burner.windy': 'Wind blows heat from under the pan: power in still air less the share the wind takes.',
   'rule.air.pressure': 'Air grows thinner with height: pressure at sea level times (1 less fall of temperature × height ÷ temperature at sea level) to the power of the standard air.',
   'rule.boil.altitude': 'Water boils sooner in thinner air: the boiling point at sea level, less the difference of Antoine’s equation between the two pressures (7.50 millimetres of mercury to the kilopascal; 2.30 turns the logarithm).',
   'rule.boil.measured': 'The boiling point of the household’s own kitchen, as measured.',
@@ -23,6 +25,9 @@ export const kitchenWords = {
   'kitchen.term.centre': 'Height of the curve’s centre', 'kitchen.term.curved': 'Height of the curved part', 'kitchen.term.wall': 'Area inside the wall',
   'kitchen.term.oil': 'Oil, hot', 'kitchen.term.tried': 'Depth tried', 'kitchen.term.surface': 'Surface at that depth', 'kitchen.term.oilDepth': 'Depth of the hot oil',
   'kitchen.term.full': 'Pan filled to the rim', 'kitchen.term.share': 'Share that reaches the pan', 'kitchen.term.rated': 'Rating of the burner', 'kitchen.term.coldOil': 'Oil poured in',
+  'kitchen.term.testLitres': 'Water in the test', 'kitchen.term.testPot': 'Weight of the pot', 'kitchen.term.testFrom': 'Water before', 'kitchen.term.testMinutes': 'Minutes to the boil', 'kitchen.term.calmPower': 'In still air',
   'kitchen.term.altitude': 'Height above the sea', 'kitchen.term.air': 'Pressure of the air here', 'kitchen.term.boilingPoint': 'Boiling point here',
   'kitchen.term.hotDensity': 'Density of the hot oil',
+  'kitchen.method.tried': 'Found by halving until it fits.',
+  'kitchen.method.surface': 'From the shape of the pan at that depth.',
 } as const satisfies Record<string, Entry>;

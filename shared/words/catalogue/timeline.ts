@@ -21,6 +21,10 @@ const hands = (p: Hands, f: Formats): string => f.list([
 
 /** Words of the subject `timeline`. */
 export const timelineWords = {
+  'rule.gas.burner': 'A burner full on burns its rating, for as long as the plan holds it, divided by the heat in a kilogram of gas. Turned down it burns less.',
+  'rule.gas.need': 'What all burners of the cylinder burn in the day.',
+  'rule.gas.lasts': 'Gas in the cylinder, without the last share that comes too slowly, times its heat, divided by what its burners take full on.',
+  'timeline.term.burnerGas': 'Each burner', 'timeline.term.gasIn': 'Gas in the cylinder', 'timeline.term.ratings': 'Ratings of its burners', 'timeline.term.burnerOn': 'Held by the plan', 'timeline.method.burnerGas': 'Each worked out from its minutes and rating.', 'timeline.method.burnerOn': 'Minutes of the day in which the plan holds the burner.', 'timeline.method.spells': 'Stretches of the day with something to do.',
   'rule.timeline.busy': 'Busy minutes: all stretches with something to do, added up.',
   'timeline.term.spells': 'stretches with something to do',
   'timeline.task.step': (p: { step: string; dish: string }) => `${p.dish}: ${p.step}`,

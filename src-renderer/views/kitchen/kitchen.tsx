@@ -5,6 +5,7 @@ import { AddThing, Things } from '../../parts/thing';
 import { ViewPage, ViewSection } from '../../parts/view-page';
 import { BurnerThing } from './burners';
 import { Circuits } from './circuits';
+import { Cylinders } from './cylinders';
 import { DispenserThing, PotThing } from './vessels';
 import { PanThing } from './pans';
 import { PersonThing } from './people';
@@ -59,6 +60,7 @@ export function Kitchen() {
         <AddThing add={() => addPerson(event, { id: freshId(people, 'helper'), name: t('view.kitchen.newPerson', { n: people.length + 1 }), roles: ['runner'], from: event.opensAt - 60, to: event.closesAt + 60 })}>{t('view.kitchen.addPerson')}</AddThing>
       </ViewSection>
       <Circuits />
+      <Cylinders />
       <Place />
     </ViewPage>
   );

@@ -8,6 +8,7 @@ import { MeasureField } from '../../parts/measure-field';
 import { TextField } from '../../parts/text-field';
 import { Derived, Thing } from '../../parts/thing';
 import { Tick } from '../../parts/tick';
+import { CoolTestFields } from './cool-test';
 
 /** A pot. */
 export function PotThing({ pot }: { readonly pot: Pot }) {
@@ -44,6 +45,7 @@ export function DispenserThing({ dispenser }: { readonly dispenser: Dispenser })
           <Choice label={t('view.kitchen.insulation')} value={dispenser.insulation} onCommit={(insulation) => change({ insulation })}
             options={[{ value: 'foam', text: t('view.kitchen.foam') }, { value: 'vacuum', text: t('view.kitchen.vacuum') }, { value: 'none', text: t('view.kitchen.noInsulation') }, { value: 'heated', text: t('view.kitchen.heated') }]} />
           <Tick label={t('view.kitchen.fitForMilk')} checked={dispenser.fitForMilk} onChange={(fitForMilk) => { change({ fitForMilk }); }} />
+          {dispenser.insulation !== 'heated' && <CoolTestFields dispenser={dispenser} />}
         </>
       )}
       figures={state === undefined ? undefined : <Derived name={t('view.kitchen.cooling')}><FigureButton figure={state.coolingPerHour} title={`${dispenser.name}: ${t('view.kitchen.cooling')}`}>{t.formats.percent(state.coolingPerHour.value)}</FigureButton></Derived>}

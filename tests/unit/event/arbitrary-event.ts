@@ -78,11 +78,13 @@ const pan = (burners: readonly string[]) => (id: string) => fc.record({
 }, { requiredKeys: ['id', 'name', 'shape', 'rimMm', 'depthMm', 'lengthMm', 'widthMm', 'oilLitres', 'burner'] });
 const burner = (id: string) => fc.record({
   id: fc.constant(id), name, kind: fc.constantFrom('gas', 'lpg', 'electric', 'induction', 'outdoorGas'), ratedW: number(500, 9000), usefulShare: number(0.2, 0.9),
+  boilTest: fc.record({ litres: number(1, 10), fromC: number(5, 30), minutes: number(5, 60), potKg: number(0.5, 4) }), wind: fc.constantFrom('calm', 'breeze', 'wind'), cylinder: fc.constant('cylinder-1'),
   place: fc.constantFrom('indoor', 'outdoor'), portable: fc.boolean(), circuit: fc.constant('circuit-1'),
 }, { requiredKeys: ['id', 'name', 'kind', 'ratedW'] });
 const pot = (id: string) => fc.record({ id: fc.constant(id), name, litres: number(1, 30), massKg: number(1, 9) });
 const dispenser = (dishes: readonly string[]) => (id: string) => fc.record({
   id: fc.constant(id), name, litres: number(1, 30), massKg: number(1, 9), insulation: fc.constantFrom('foam', 'vacuum', 'none', 'heated'), coolingPerHour: number(0.01, 1),
+  coolTest: fc.record({ startC: number(80, 95), endC: number(60, 79), minutes: number(30, 240), roomC: number(5, 30) }),
   fitForMilk: fc.boolean(), ...(dishes.length > 0 ? { dish: fc.constantFrom(...dishes) } : {}),
 }, { requiredKeys: ['id', 'name', 'litres', 'insulation'] });
 const station = (pans: readonly string[], dishes: readonly string[]) => (id: string) => fc.record({ id: fc.constant(id), name, pans: fc.subarray([...pans], { minLength: 1 }), dishes: fc.subarray([...dishes]) });
@@ -90,7 +92,7 @@ const kitchen = (dishes: readonly string[]) => fc.tuple(whole(1, 3), whole(0, 2)
   burners: listOf(ids('burner', burners), burner), pans: listOf(ids('pan', pans), pan(ids('burner', burners))), pots: listOf(ids('pot', pots), pot),
   dispensers: listOf(ids('flask', dispensers), dispenser(dishes)), stations: listOf(ids('station', pans > 0 ? 1 : 0), station(ids('pan', pans), dishes)),
   circuits: listOf(ids('circuit', 1), (id) => fc.record({ id: fc.constant(id), name, volts: number(100, 240), amps: number(5, 32), otherWatts: number(0, 900) })),
-  cylinders: listOf(ids('cylinder', 1), (id) => fc.record({ id: fc.constant(id), gasKg: number(1, 20), place: fc.constantFrom('indoor', 'outdoor') })),
+  cylinders: listOf(ids('cylinder', 1), (id) => fc.record({ id: fc.constant(id), name, gasKg: number(1, 20), place: fc.constantFrom('indoor', 'outdoor') })),
   roomC: number(5, 35), waterC: number(5, 25), altitudeM: whole(0, 3000), bowlLitres: number(1, 20), ovens: whole(0, 3), counterPlaces: whole(1, 9),
   hotHoldC: fc.option(number(50, 90)), fridgeC: fc.option(number(0, 10)), coldLitres: fc.option(number(10, 900)), oilKind: fc.constant('sunflower-refined'), oilRestHours: number(0, 24),
 }, { requiredKeys: ['burners', 'pans', 'pots', 'dispensers', 'stations', 'circuits'] }));

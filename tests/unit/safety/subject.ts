@@ -84,7 +84,7 @@ export function judge(g: Given): SafetyPlan {
     kitchen: { pans: g.pans ?? [], burners: [] },
     frying: { ...noFrying, ...g.frying },
     drinks: { rounds: g.rounds ?? [], fills: [], dispensers: g.dispensers ?? [], totals: [], problems: [] },
-    day: { tasks: g.tasks ?? [], overloads: [], notes: [], critical: [], busy: [] },
+    day: { tasks: g.tasks ?? [], overloads: [], notes: [], critical: [], busy: [], gas: [] },
   });
 }
 
