@@ -15,4 +15,8 @@ const bad = count.torn + count.lost + count.tornBackups + count.strayBackups + c
 process.stdout.write(bad === 0
   ? `0 of ${rounds} saves torn or lost: with 95 % confidence fewer than ${(300 / rounds).toFixed(2)} % are.\n`
   : `${bad} bad outcomes.\n`);
-process.exitCode = bad === 0 ? 0 : 1;
+const { againstSolver } = await tsImport('./unit/frying/against-solver.ts', import.meta.url);
+process.stdout.write('Frying against an independent exact solver (HiGHS) on 200 problems...\n');
+const solved = await againstSolver(200, start, 2);
+process.stdout.write(`${200 - solved.differences.length} equal, ${solved.differences.length} different (${solved.short} with a shortage, least waiting proven on ${solved.waitingProven}); solver ${Math.round(solved.solverMs)} ms, ours ${Math.round(solved.oursMs)} ms: ${Math.round(solved.solverMs / solved.oursMs)} times.\n${solved.differences.join('\n')}\n`);
+process.exitCode = bad === 0 && solved.differences.length === 0 ? 0 : 1;

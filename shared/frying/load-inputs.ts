@@ -1,7 +1,7 @@
 import type { Event, Frying, Pan } from '../event';
 import { countOf, divide, entered, figure, minus, most, plus, power, times, worked, type Figure, type Term } from '../figure';
 import { settle, settledTerm, type Settled } from '../household';
-import { oilDensityAt, panShape, type PanShape, type PanState } from '../kitchen';
+import { boilingPoint, oilDensityAt, panShape, type PanShape, type PanState } from '../kitchen';
 import { batterHeat, pieceDiameter } from './rules';
 
 /** Everything the load of one dish in one pan depends on, as figures with their workings. Seconds, kW, kg, mm, kJ, degrees. */
@@ -51,7 +51,7 @@ export function loadInputs(event: Event, state: PanState, frying: Frying, recipe
     pieceMm: pieceFigure(pieceKg, s('batter.rho'), s('piece.aspect'), s('piece.expansion')),
     surfaceMm: state.surfaceDiameterMm,
     netKw: netFigure(event, state, target, sharing, s('loss.UA')),
-    heat: heatFigure(of, frying, s('water.cp'), s('fry.cs'), s('fry.hfg'), s('boil.C')),
+    heat: heatFigure(of, frying, s('water.cp'), s('fry.cs'), s('fry.hfg'), boilingPoint(event)),
     capacity: capacityFigure(oilKg, state.pan, at, s('oil.cp.hot'), s(metal[state.pan.material])),
     oilDensity: oilDensityAt(event, { ...target, value: frying.targetC }),
     turnSeconds: figure((frying.fryMinutes + frying.handlingMinutes) * 60, 's', () => ({
@@ -97,13 +97,13 @@ function sharingFigure(event: Event, state: PanState, sharing: number): Figure {
   return figure(sharing, '', () => ({ rule: 'fry.sharing', terms: [list], sum: most(1, countOf('pans')) }));
 }
 
-function heatFigure(of: (key: string, word: string, value: number, unit: string) => Term, f: Frying, cw: Settled, cs: Settled, latent: Settled, boil: Settled): Figure {
+function heatFigure(of: (key: string, word: string, value: number, unit: string) => Term, f: Frying, cw: Settled, cs: Settled, latent: Settled, boil: Figure): Figure {
   const value = batterHeat({ water: f.waterFraction, lost: f.waterLostKgPerKg, from: f.batterC, to: boil.value, waterCp: cw.value, solidsCp: cs.value, latent: latent.value });
   const rise = minus('boil', 'batter');
   return figure(value, 'kJ/kg', () => ({
     rule: 'fry.energyPerKgBatter',
     terms: [of('water', 'frying.term.water', f.waterFraction, ''), of('lost', 'frying.term.waterLost', f.waterLostKgPerKg, 'kg/kg'), of('batter', 'frying.term.batterC', f.batterC, 'degC'),
-      settledTerm('boil', boil), settledTerm('cw', cw), settledTerm('cs', cs), settledTerm('latent', latent)],
+      worked('boil', { word: 'kitchen.term.boilingPoint' }, boil), settledTerm('cw', cw), settledTerm('cs', cs), settledTerm('latent', latent)],
     sum: plus(times('water', 'cw', rise), times(minus(1, 'water'), 'cs', rise), times('lost', 'latent')),
   }));
 }

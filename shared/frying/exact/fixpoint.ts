@@ -7,10 +7,15 @@ export interface Infeasible {
   readonly portion: number;
 }
 
-interface Bounds {
+/** What no plan without empty batches goes beyond; together themselves the plan with the fewest batches. */
+export interface Bounds {
   /** ends[j]: most portions that batches 0..j can have served in any plan. */
-  readonly ends: number[];
+  readonly ends: readonly number[];
   /** drops[j]: latest put-in of batch j in any plan. */
+  readonly drops: readonly number[];
+}
+interface Moving extends Bounds {
+  readonly ends: number[];
   readonly drops: number[];
 }
 
@@ -27,7 +32,13 @@ interface Bounds {
  * The lead only moves the latest lift; hold still counts from the lift to real eating, so the proof holds unchanged for the shifted problem.
  */
 export function fewestBatches(problem: FryProblem): readonly FryBatch[] | Infeasible {
-  const bounds: Bounds = { ends: [], drops: [] };
+  const bounds = boundsOf(problem);
+  return 'portion' in bounds ? bounds : freshest(problem, bounds.drops);
+}
+
+/** The greatest fixpoint itself; or where no plan can be. See `fewestBatches`. */
+export function boundsOf(problem: FryProblem): Bounds | Infeasible {
+  const bounds: Moving = { ends: [], drops: [] };
   for (;;) {
     append(problem, bounds);
     const changed = tightenDrops(problem, bounds);
@@ -36,16 +47,15 @@ export function fewestBatches(problem: FryProblem): readonly FryBatch[] | Infeas
     const cut = tightenEnds(problem, bounds);
     const empty = bounds.ends.findIndex((e, j) => e < j + 1);
     if (empty >= 0) return { portion: bounds.ends[empty - 1] ?? 0 };
-    if (!changed && !cut && (bounds.ends.at(-1) ?? 0) >= problem.wanted.length) break;
+    if (!changed && !cut && (bounds.ends.at(-1) ?? 0) >= problem.wanted.length) return bounds;
   }
-  return freshest(problem, bounds.drops);
 }
 
 /** True when `fewestBatches` found a plan. */
 export const isPlan = (answer: readonly FryBatch[] | Infeasible): answer is readonly FryBatch[] => Array.isArray(answer);
 
 /** Blocks after the last one until every portion is covered. */
-function append(p: FryProblem, b: Bounds): void {
+function append(p: FryProblem, b: Moving): void {
   let done = b.ends.at(-1) ?? 0;
   while (done < p.wanted.length) {
     const first = p.wanted[done] ?? 0;
@@ -56,7 +66,7 @@ function append(p: FryProblem, b: Bounds): void {
 }
 
 /** Step 1, from the last batch to the first. True when a bound moved. */
-function tightenDrops(p: FryProblem, b: Bounds): boolean {
+function tightenDrops(p: FryProblem, b: Moving): boolean {
   let changed = false;
   for (let j = b.drops.length - 1; j >= 0; j -= 1) {
     const firstWanted = p.wanted[b.ends[j - 1] ?? 0] ?? Infinity;
@@ -69,7 +79,7 @@ function tightenDrops(p: FryProblem, b: Bounds): boolean {
 }
 
 /** Step 2, forward by load and hold, then backward so that no later batch is empty. True when a bound moved. */
-function tightenEnds(p: FryProblem, b: Bounds): boolean {
+function tightenEnds(p: FryProblem, b: Moving): boolean {
   let changed = false;
   const set = (j: number, value: number): void => {
     if (value < (b.ends[j] ?? 0)) {

@@ -5,3 +5,5 @@ export * from './solve';
 export * from './balance';
 export * from './least-unmet';
 export * from './bowls';
+export * from './fresh-plan';
+export * from './waiting';

@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { balanced, fewestBatches, isPlan, leastUnmet, portionMinutes, solve, type FryBatch, type FryProblem } from '../../../shared/frying';
+import { balanced, fewestBatches, freshPlan, isPlan, leastUnmet, portionMinutes, smallness, solve, waitingOf, type FryBatch, type FryProblem } from '../../../shared/frying';
 import { bruteForce } from './brute';
 
 const problem = (more: Partial<FryProblem> & { wanted: readonly number[] }): FryProblem => {
@@ -127,6 +127,84 @@ describe('batches', () => {
       expect(fewer.unmet.length).toBeLessThanOrEqual(whole.unmet.length);
       expect(whole.unmet.length === 0 ? fewer.batches.length : 0).toBeLessThanOrEqual(whole.batches.length);
     }), { numRuns: 200 });
+  });
+});
+
+/** Least waiting with small batches counted, over every set of put-ins and every split: nothing shared with the planner. */
+function bruteWaiting(p: FryProblem, count: number, f: { small: number; dear: number }): number | null {
+  let best: number | null = null;
+  const drops: number[] = [];
+  const cost = (split: readonly number[]): number => split.reduce((sum, end, j) => {
+    const first = j === 0 ? 0 : split[j - 1]!;
+    return sum + p.wanted.slice(first, end).reduce((s, t) => s + t - drops[j]! - p.fry, 0) + smallness(f, end - first);
+  }, 0);
+  const cuts = (split: number[]): void => {
+    const [j, first] = [split.length, split.at(-1) ?? 0];
+    if (j === count) {
+      if (first === p.wanted.length && (best === null || cost(split) < best)) best = cost(split);
+      return;
+    }
+    for (let end = first + 1; end <= Math.min(p.wanted.length, first + p.load); end += 1) {
+      const lift = drops[j]! + p.fry;
+      if (p.wanted[first]! >= lift + p.lead && p.wanted[end - 1]! <= lift + p.hold) cuts([...split, end]);
+    }
+  };
+  const place = (from: number): void => {
+    if (drops.length === count) return cuts([]);
+    for (let s = from; s <= p.wanted.at(-1)! - p.fry; s += 1) {
+      drops.push(s);
+      const fits = Array.from({ length: p.cycle + 30 }, (_, i) => from + i).every((t) => drops.filter((d) => d <= t && t < d + p.cycle).length <= p.free(t) || !drops.some((d) => d <= t && t < d + p.cycle));
+      if (fits) place(s);
+      drops.pop();
+    }
+  };
+  place(p.wanted[0]! - p.hold - p.fry);
+  return best;
+}
+
+describe('the freshest plan', () => {
+  const few = tiny.filter((p) => p.wanted.length >= 1 && p.wanted.length <= 7 && p.pans <= 2);
+  it('waits least of all plans with as many batches, or one more, small batches counted', () => {
+    fc.assert(fc.property(few, fc.integer({ min: 0, max: 1 }), fc.record({ small: fc.integer({ min: 0, max: 3 }), dear: fc.integer({ min: 0, max: 4 }) }), (p, more, f) => {
+      const answer = fewestBatches({ ...p, earliest: -1000 });
+      if (!isPlan(answer) || answer.length + more > 3) return;
+      const q = { ...p, earliest: -1000 };
+      const plan = freshPlan(q, { more, ...f, width: Infinity });
+      const count = answer.length + more;
+      const best = bruteWaiting(q, count, f);
+      expect(plan === null).toBe(best === null);
+      if (plan === null || best === null) return;
+      expect(check(q, q.wanted, plan.batches, q.lead)).toEqual([]);
+      expect(plan.batches).toHaveLength(count);
+      expect(plan.exact).toBe(true);
+      const cost = waitingOf(q, plan.batches) + plan.batches.reduce((sum, b) => sum + smallness(f, b.end - b.first), 0);
+      expect(cost).toBeCloseTo(best, 9);
+    }), { numRuns: 150 });
+  });
+  it('keeps every promise on crowds, and waits no longer than the latest put-ins', () => {
+    const crowd = fc.record({
+      demand: fc.array(fc.integer({ min: 0, max: 3 }), { minLength: 60, maxLength: 200 }), load: fc.integer({ min: 8, max: 30 }), pans: fc.integer({ min: 1, max: 3 }), hold: fc.integer({ min: 8, max: 25 }), lead: fc.integer({ min: 0, max: 5 }),
+    });
+    fc.assert(fc.property(crowd, ({ demand, load, pans, hold, lead }) => {
+      const p = problem({ wanted: portionMinutes(demand, 600), load, pans, hold, lead });
+      const latest = fewestBatches({ ...p, earliest: 0 });
+      const plan = freshPlan({ ...p, earliest: 0 }, { more: 0, small: 0, dear: 0, width: 24 });
+      if (!isPlan(latest) || plan === null) return;
+      expect(check(p, p.wanted, plan.batches, lead)).toEqual([]);
+      expect(plan.batches).toHaveLength(latest.length);
+      expect(plan.exact ? waitingOf(p, plan.batches) : 0).toBeLessThanOrEqual(waitingOf(p, latest));
+    }), { numRuns: 30 });
+  });
+  it('has no plan where somebody goes without, and none to make for nobody', () => {
+    expect(freshPlan(problem({ wanted: portionMinutes([40], 600), earliest: 0 }), { more: 0, small: 0, dear: 0, width: 10 })).toBeNull();
+    expect(freshPlan(problem({ wanted: [] }), { more: 1, small: 0, dear: 0, width: 10 })).toEqual({ batches: [], exact: true });
+  });
+  it('moves pieces out of a tail of tiny batches', () => {
+    const p = problem({ wanted: portionMinutes([10, 0, 0, 0, 0, 0, 0, 6, 0, 0, 0, 2, 0, 0, 0, 0, 0, 0, 0, 1], 600), hold: 8 });
+    const latest = fewestBatches({ ...p, earliest: 0 });
+    const plan = freshPlan({ ...p, earliest: 0 }, { more: 0, small: 5, dear: 6, width: Infinity });
+    expect(isPlan(latest) ? least(latest) : 0).toBe(1);
+    expect(least(plan?.batches ?? [])).toBeGreaterThan(1);
   });
 });
 

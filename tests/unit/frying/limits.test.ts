@@ -87,3 +87,11 @@ describe('the number of batches and bowls', () => {
     expect(sharing.working().terms[0]!.origin).toEqual({ kind: 'entered', path: 'kitchen.pans[0].oilLitres, kitchen.pans[1].oilLitres' });
   });
 });
+
+describe('heat for the batter high up', () => {
+  it('goes to the boiling point there, not to that at the sea', () => {
+    const heat = (altitudeM: number): number => value(load({ kitchen: { altitudeM } }).limits.heat.working(), 'heat');
+    // Water boils near 93.4 °C at 2000 m: 6.6 degrees less of warming for 0.62 kg water and 0.38 kg solids in each kilogram.
+    expect(heat(0) - heat(2000)).toBeCloseTo(6.6 * (0.62 * 4.19 + 0.38 * 1.7), 0);
+  });
+});
