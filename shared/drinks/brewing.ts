@@ -3,6 +3,7 @@ import type { BurnerState } from '../kitchen';
 import type { DishPlan } from '../menu';
 import { bookHands, latestBrew } from './calendar';
 import type { BrewPlace } from './brew-place';
+import { isUrn } from './vessels';
 import { isBrewed, liquidsBeside, roundSize, type RoundSize } from './round-size';
 
 /** A round with its pot, burner and start. */
@@ -54,6 +55,9 @@ export function placeRounds(place: BrewPlace, dish: DishPlan, brewing: Brewing, 
 /** A wait in the pot up to this many minutes is no reason for a larger pot. Common practice, no source. */
 const shortWait = 15;
 
+/** Litres of liquid a pot takes with this drink, headroom left; an urn is named by what it takes. */
+const roomIn = (pot: Pot, brewing: Brewing): number => (isUrn(pot.id) ? pot.litres : pot.litres * brewing.potFill);
+
 /**
  * Of all pots and burners: the smallest pot that holds all of it, where it waits no more than a little and hands are free, on the burner
  * with the shortest wait; else the shortest wait; when none holds it all, the most litres.
@@ -62,7 +66,7 @@ function bestRound(place: BrewPlace, dish: DishPlan, brewing: Brewing, beside: (
   const choices: Choice[] = [];
   const burners = isBrewed(brewing) ? place.burners : [null];
   for (const pot of place.pots) {
-    const room = pot.litres * brewing.potFill;
+    const room = roomIn(pot, brewing);
     for (const burner of burners) {
       const whole = roundSize(place, brewing, litres, beside(litres), pot, burner);
       if (whole.potLitres > room + 1e-9) {
@@ -115,7 +119,7 @@ function placed(place: BrewPlace, dish: DishPlan, brewing: Brewing, { pot, burne
 
 /** The round, cut to what the pot may hold; null when not even a little fits. */
 function cut(place: BrewPlace, brewing: Brewing, beside: (litres: number) => number, litres: number, { pot, burner, whole }: Choice): RoundSize | null {
-  const room = pot.litres * brewing.potFill;
+  const room = roomIn(pot, brewing);
   // Liquid in the pot is a straight line over litres served; two points give it.
   const small = roundSize(place, brewing, litres / 2, beside(litres / 2), pot, burner);
   const slope = (whole.potLitres - small.potLitres) / (litres / 2);

@@ -13,7 +13,7 @@ export function nextFilling(place: BrewPlace, line: DrinkLine): void {
   const due = line.next;
   if (due === null) return;
   const vessel = line.vessels[line.fillings.length % Math.max(1, line.vessels.length)];
-  if (vessel === undefined || place.pots.length === 0 || due > line.last) {
+  if (vessel === undefined || (place.pots.length === 0 && vessel.urn === null) || due > line.last) {
     finish(line);
     return;
   }
@@ -44,9 +44,12 @@ function take(place: BrewPlace, line: DrinkLine, filling: Filling): void {
   giveUpBefore(line, at);
   filling.serving = serveFrom(line, filling);
   line.fillings.push(filling);
-  if (filling.vessel.pot !== null) place.calendar.book(`pot ${filling.vessel.pot}`, at, Math.max(filling.serving.until, at + 1));
+  const pot = filling.vessel.pot ?? filling.vessel.urn?.pot.id;
+  if (pot !== undefined) place.calendar.book(`pot ${pot}`, at, Math.max(filling.serving.until, at + 1));
   const most = liftLitres(place.event, filling.rounds[0]?.pot.massKg ?? 0);
-  bookHands(place.calendar, place.hands, at - place.values.pourMinutes, at + place.values.tripMinutes * Math.max(1, Math.ceil(filling.litres / most - 1e-9)));
+  // What an urn brews is carried nowhere.
+  const trips = filling.vessel.urn === null ? Math.max(1, Math.ceil(filling.litres / most - 1e-9)) : 0;
+  bookHands(place.calendar, place.hands, at - place.values.pourMinutes, at + place.values.tripMinutes * trips);
   const more = wantedBetween(line, at, line.last + 1) - filling.serving.served > 1e-9;
   if (!more || !oneVessel(line)) settleNewest(line, Number.POSITIVE_INFINITY);
   line.next = more ? dueAfter(place, line, filling) : null;
@@ -84,13 +87,16 @@ function freeHands({ calendar, values, hands }: BrewPlace, line: DrinkLine, due:
   return null;
 }
 
+/** Where a vessel's drink is brewed: on the stove, or in itself. An urn is as full as it may be at the size its maker gives it. */
+const brewedIn = (place: BrewPlace, { urn }: Vessel): BrewPlace => (urn === null ? place : { ...place, pots: [urn.pot], burners: [urn.burner] });
+
 /** A filling poured at `at` with the rounds it takes; null, and nothing booked, when nothing can be brewed by then or nobody would be served. */
 function fill(place: BrewPlace, line: DrinkLine, vessel: Vessel, at: number): Filling | null {
   const { calendar, values } = place;
   line.share = line.share === null ? evenShare(place, line, vessel, at) : evenAgain(place, line, vessel, at, line.share);
   const { booked } = calendar;
   const wanted = fillLitres(place, line, vessel, at, line.share);
-  const rounds = placeRounds(place, line.dish, line.brewing, wanted, at, wanted >= wantedBetween(line, at, line.last + 1) - 1e-9);
+  const rounds = placeRounds(brewedIn(place, vessel), line.dish, line.brewing, wanted, at, wanted >= wantedBetween(line, at, line.last + 1) - 1e-9);
   const litres = Math.min(vessel.litres, rounds.reduce((sum, r) => sum + r.size.litres, 0));
   if (litres > 0) {
     const poured = { at, litres, celsius: filledC(values, line.brewing, vessel, litres, potC(place, line, rounds)), oldAt: oldAt(line, rounds) };

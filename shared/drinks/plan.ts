@@ -10,6 +10,7 @@ import { dispenserPlan } from './dispensers';
 import { coolFromPot, pouredFrom } from './from-pot';
 import { drinkLine, type DrinkLine } from './drink-line';
 import { firstWanted } from './first-wanted';
+import { icePlan } from './ice';
 import { nextFilling } from './next-filling';
 import { isBrewed } from './round-size';
 import { numberRounds } from './rounds';
@@ -35,8 +36,9 @@ export function planDrinks(event: Event, menu: MenuPlan, kitchen: KitchenPlan): 
     nextFilling(place, next);
   }
   const { rounds, fills } = numberRounds(place, lines);
+  const totals = lines.map((l) => drinkTotal(l, rounds));
   return {
-    rounds, fills, totals: lines.map((l) => drinkTotal(l, rounds)),
+    rounds, fills, totals, ice: icePlan(event, lines, totals),
     dispensers: lines.flatMap((l) => l.vessels.flatMap((v) => dispenserPlan(l, v) ?? [])),
     problems: lines.flatMap((l) => [...problemsOf(place, l), ...coolFromPot(l)]),
   };
@@ -59,8 +61,9 @@ function problemsOf(place: BrewPlace, line: DrinkLine): Message[] {
   if (line.unmetLitres < 1e-6) return [];
   const drink = line.dish.name;
   if (line.vessels.length === 0) return [{ id: 'drinks.problem.noVessel', params: { drink } }];
-  if (place.pots.length === 0) return [{ id: 'drinks.problem.noPot', params: { drink } }];
-  if (isBrewed(line.brewing) && place.burners.length === 0) return [{ id: 'drinks.problem.noBurner', params: { drink } }];
+  const stove = line.vessels.some((v) => v.urn === null);
+  if (stove && place.pots.length === 0) return [{ id: 'drinks.problem.noPot', params: { drink } }];
+  if (stove && isBrewed(line.brewing) && place.burners.length === 0) return [{ id: 'drinks.problem.noBurner', params: { drink } }];
   const pot = line.vessels.find((v) => v.pot !== null);
   if (pot !== undefined) return [{ id: 'drinks.problem.unmetFromPot', params: { drink, litres: line.unmetLitres, pot: pot.name } }];
   return [{ id: 'drinks.problem.unmet', params: { drink, litres: line.unmetLitres } }];

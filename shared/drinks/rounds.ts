@@ -7,6 +7,7 @@ import { roundFigures } from './round-figures';
 import type { DrinkLine } from './drink-line';
 import type { PlacedRound } from './brewing';
 import { ingredientsOf } from './round-lines';
+import { isUrn } from './vessels';
 import type { BrewRound, Fill } from './types';
 
 /** All rounds, numbered in order of start, and the fills that take from them. */
@@ -23,7 +24,7 @@ export function numberRounds(place: BrewPlace, lines: readonly DrinkLine[]): { r
       room -= litres;
       return {
         dispenser: f.vessel.id, at: minutes(f.serving.at), litres, round: numberOf.get(round) ?? 0, leftLitres: i === 0 ? (before?.serving.left ?? 0) : 0,
-        trips: Math.max(1, Math.ceil(litres / liftLitres(place.event, round.pot.massKg) - 1e-9)),
+        trips: f.vessel.urn !== null ? 0 : Math.max(1, Math.ceil(litres / liftLitres(place.event, round.pot.massKg) - 1e-9)),
       };
     });
   }));
@@ -39,7 +40,7 @@ function brewRound(place: BrewPlace, line: DrinkLine, r: PlacedRound, number: nu
   const { water, heat } = roundFigures(place, line.brewing, r, r.size);
   const madeAhead = isMadeAhead(line.dish.recipe);
   return {
-    number, drink: line.dish.id, pot: r.pot.id, burner: r.burner?.burner.id ?? null, startAt: minutes(r.startAt), boilAt: minutes(r.startAt + r.size.boilMinutes), readyAt: minutes(r.readyAt), startHands: r.size.startHands, finishHands: r.size.finishHands,
+    number, drink: line.dish.id, pot: isUrn(r.pot.id) ? r.pot.id.slice('urn:'.length) : r.pot.id, burner: isUrn(r.pot.id) ? null : (r.burner?.burner.id ?? null), inUrn: isUrn(r.pot.id), startAt: minutes(r.startAt), boilAt: minutes(r.startAt + r.size.boilMinutes), readyAt: minutes(r.readyAt), startHands: r.size.startHands, finishHands: r.size.finishHands,
     litres: r.size.litres, waterLitres: water, heatMinutes: heat, ingredients: ingredientsOf(line.dish, line.brewing, r.size.litres, water.value),
     madeAhead, note: madeAhead ? { id: 'drinks.note.madeAhead', params: { drink: line.dish.name, litres: r.size.litres } } : null,
   };

@@ -26,7 +26,8 @@ export interface Poured {
 
 /** Temperature just after a hot drink is poured into the rinsed vessel: the vessel takes its share of heat. */
 export function filledC(values: BrewValues, brewing: Brewing, vessel: Vessel, litres: number, potC: number): number {
-  if (!brewing.hot) return potC;
+  // In a brewing urn nothing is poured over: vessel and drink are as hot as each other.
+  if (!brewing.hot || vessel.urn !== null) return potC;
   return mixed(litres, potC, values.water.value, vessel.massKg * values.vesselCp, Math.min(potC, values.vesselC));
 }
 

@@ -8,8 +8,11 @@ export interface BrewRound {
   readonly number: number;
   /** Menu dish id. */
   readonly drink: string;
+  /** Pot it is brewed in; the dispenser when that is a brewing urn (`inUrn`). */
   readonly pot: string;
   readonly burner: string | null;
+  /** Brewed in the urn it is served from: no pot, no burner, nothing to carry. */
+  readonly inUrn: boolean;
   readonly startAt: Minutes;
   readonly boilAt: Minutes;
   readonly readyAt: Minutes;
@@ -39,7 +42,7 @@ export interface Fill {
   readonly round: number;
   /** Left of the earlier fill, poured away or served first, never topped up. */
   readonly leftLitres: number;
-  /** Trips of at most what one person lifts. */
+  /** Trips of at most what one person lifts; 0 when an urn has brewed it in itself. */
   readonly trips: number;
 }
 /** A dispenser through the day. */
@@ -63,11 +66,21 @@ export interface DrinkTotal {
   readonly leftLitres: number;
   readonly unmetLitres: number;
 }
+/** Ice for the cold drinks of the day. */
+export interface IcePlan {
+  readonly drinks: readonly { readonly drink: string; readonly kg: Figure }[];
+  readonly kg: Figure;
+  /** Tubs that drinks and ice fill together. */
+  readonly tubs: Figure;
+}
+
 /** What the room `drinks` computes. */
 export interface DrinksPlan {
   readonly rounds: readonly BrewRound[];
   readonly fills: readonly Fill[];
   readonly dispensers: readonly DispenserPlan[];
   readonly totals: readonly DrinkTotal[];
+  /** Null when cold drinks are chilled otherwise. */
+  readonly ice: IcePlan | null;
   readonly problems: readonly Message[];
 }

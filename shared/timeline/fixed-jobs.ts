@@ -36,7 +36,7 @@ export function brewJobs(menu: MenuPlan, drinks: DrinksPlan, handsOn: number): J
     const part = (partId: string, name: Message, start: number, end: number, attention: number, after: readonly string[]): Job[] => {
       if (end <= start) return [];
       const burner = r.burner !== null && start < offHeat - 1e-9 ? [{ thing: `burner:${r.burner}`, count: 1 }] : [];
-      return [fixedJob({ id: partId, kind: 'brew', roles: ['tea'], about: { dish: r.drink, round: r.number }, name, start, end, attention, needs: [{ thing: `pot:${r.pot}`, count: 1 }, ...burner], after, slide: partId.endsWith('/finish') || (whole && partId === id) ? waits : 0 })];
+      return [fixedJob({ id: partId, kind: 'brew', roles: ['tea'], about: { dish: r.drink, round: r.number }, name, start, end, attention, needs: r.inUrn ? [{ thing: `urn:${r.pot}`, count: 1 }] : [{ thing: `pot:${r.pot}`, count: 1 }, ...burner], after, slide: partId.endsWith('/finish') || (whole && partId === id) ? waits : 0 })];
     };
     if (whole) return part(id, { id: r.madeAhead ? 'timeline.task.pourAhead' : 'timeline.task.brewShort', params }, r.startAt, r.readyAt, handsOn, []);
     const turn = Math.min(finish, Math.max(begun, offHeat));
@@ -52,14 +52,15 @@ export function brewJobs(menu: MenuPlan, drinks: DrinksPlan, handsOn: number): J
 /** Filling dispensers, each at the very minute of the drinks plan, a settled number of minutes for each trip. */
 export function fillJobs(drinks: DrinksPlan, tripMinutes: number): Job[] {
   const seen = new Map<string, number>();
-  return drinks.fills.map((f: Fill) => {
+  return drinks.fills.flatMap((f: Fill) => {
     const nth = (seen.get(f.dispenser) ?? 0) + 1;
     seen.set(f.dispenser, nth);
+    if (f.trips === 0) return [];
     const dispenser = drinks.dispensers.find((d) => d.id === f.dispenser)?.name ?? f.dispenser;
-    return fixedJob({
+    return [fixedJob({
       id: `fill/${f.dispenser}/${nth}`, kind: 'fill', roles: ['tea', 'runner'], about: { round: f.round },
       name: { id: 'timeline.task.fill', params: { dispenser, litres: f.litres, round: f.round } },
-      start: f.at, end: f.at + tripMinutes * Math.max(1, f.trips), attention: 1, needs: [], after: [`brew/${f.round}`, `brew/${f.round}/finish`],
-    });
+      start: f.at, end: f.at + tripMinutes * f.trips, attention: 1, needs: [], after: [`brew/${f.round}`, `brew/${f.round}/finish`],
+    })];
   });
 }

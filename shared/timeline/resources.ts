@@ -39,6 +39,7 @@ export function resourcesOf(event: Event): Resources {
   ]);
   for (const b of kitchen.burners) things.set(`burner:${b.id}`, new Profile(1));
   for (const p of kitchen.pots) things.set(`pot:${p.id}`, new Profile(1));
+  for (const d of kitchen.dispensers) if (d.brewsW !== undefined) things.set(`urn:${d.id}`, new Profile(1));
   for (const p of kitchen.pans) things.set(`pan:${p.id}`, new Profile(1));
   const helpers = event.people.map((person): Helper => {
     const busy = new Profile(1);

@@ -49,6 +49,9 @@ export const dispenserSchema = z.looseObject({
   coolingPerHour: z.number().min(0.001).max(3).optional(),
   /** Measured by letting hot water stand; taken before the two above. */
   coolTest: coolTestSchema.optional(),
+  /** A brewing urn or percolator makes the drink in itself, with this electric power; absent for what is only filled. Watts. */
+  brewsW: z.number().min(200).max(20000).optional(),
+  circuit: idSchema.optional(),
   /** Made for milk drinks; insulated plastic mostly is not (rule ED-08). */
   fitForMilk: z.boolean().default(false),
   /** Menu dish it holds. */
@@ -69,6 +72,8 @@ export const kitchenSchema = z.looseObject({
   bowlLitres: z.number().min(0.5).max(60).default(5),
   ovens: z.number().int().min(0).max(10).default(1),
   counterPlaces: z.number().int().min(1).max(40).default(3),
+  /** Size of the tubs of ice that cold drinks stand in; absent when they are chilled in a fridge. Litres. */
+  iceTubLitres: z.number().min(2).max(500).optional(),
   hotHoldC: z.number().min(30).max(120).nullable().default(null),
   fridgeC: z.number().min(-5).max(20).nullable().default(null),
   /** Room for cold food in fridges and cool boxes; a quarter of it stays free for the air (rule CH-06). */

@@ -10,8 +10,9 @@ export const circuitLoad: Rule = {
   id: 'EL-01', level: 'stop', title: { id: 'safety.title.EL-01' },
   judge(s) {
     const { burners, circuits, dispensers } = s.event.kitchen;
-    const electric = burners.filter((b) => b.kind === 'electric' || b.kind === 'induction');
-    const loose = [...electric.filter((b) => !circuits.some((c) => c.id === b.circuit)), ...dispensers.filter((d) => d.insulation === 'heated')];
+    const urns = dispensers.flatMap((d) => (d.brewsW === undefined ? [] : [{ name: d.name, ratedW: d.brewsW, circuit: d.circuit }]));
+    const electric = [...burners.filter((b) => b.kind === 'electric' || b.kind === 'induction'), ...urns];
+    const loose = [...electric.filter((b) => !circuits.some((c) => c.id === b.circuit)), ...dispensers.filter((d) => d.insulation === 'heated' && d.brewsW === undefined)];
     const needs = loose.length === 0 ? {} : { needs: { id: 'safety.needs.circuit', params: { appliance: loose[0]?.name ?? '' } } as const };
     if (s.event.closesAt - s.event.opensAt < longMinutes) return { hits: [], ...needs };
     return {

@@ -7,7 +7,7 @@ const litresLimit = safetyRule('LF-06').limit ?? 0;
 export const potLift: Rule = {
   id: 'LF-06', level: 'warn', title: { id: 'safety.title.LF-06' },
   judge(s) {
-    const heavy = s.drinks.rounds.map((r) => ({ pot: r.pot, drink: r.drink, litres: Math.max(r.litres, r.waterLitres.value) })).filter((r) => r.litres > litresLimit);
+    const heavy = s.drinks.rounds.filter((r) => !r.inUrn).map((r) => ({ pot: r.pot, drink: r.drink, litres: Math.max(r.litres, r.waterLitres.value) })).filter((r) => r.litres > litresLimit);
     return {
       hits: worstOfEach(heavy, (r) => r.pot, (r) => r.litres).map((r) => ({
         value: r.litres, unit: 'L', about: [r.pot, r.drink],

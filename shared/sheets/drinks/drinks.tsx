@@ -60,6 +60,7 @@ export function drinksDrafts(context: SheetContext): readonly SheetDraft[] {
         {plan.drinks.rounds.map((round) => <RoundRows key={round.number} round={round} context={context} />)}
       </table>
       <Flasks context={context} />
+      {plan.drinks.ice !== null && <p className="line">{say(f, 'sheets.drinks.ice', { amount: quantity(f, plan.drinks.ice.kg.value, 'kg'), tubs: plan.drinks.ice.tubs.value })}</p>}
       <div className="cautions">
         <p>{say(f, 'sheets.drinks.note1')} {say(f, 'sheets.drinks.note2')} {say(f, 'sheets.guidance')}</p>
       </div>

@@ -33,7 +33,7 @@ export function RoundRows({ round, context: { plan, formats: f, names } }: { rea
             <div className="line">
               <TickBox small />
               <span>
-                {say(f, 'sheets.drinks.fill', { flask: names.thing(fill.dispenser), amount: quantity(f, fill.litres, 'L'), at: fill.at, trips: fill.trips })}
+                {fill.trips === 0 ? say(f, 'sheets.drinks.inUrn', { flask: names.thing(fill.dispenser), amount: quantity(f, fill.litres, 'L'), at: fill.at }) : say(f, 'sheets.drinks.fill', { flask: names.thing(fill.dispenser), amount: quantity(f, fill.litres, 'L'), at: fill.at, trips: fill.trips })}
                 {fill.leftLitres > 0.05 && `; ${say(f, 'sheets.drinks.leftFirst', { amount: quantity(f, fill.leftLitres, 'L') })}`}
               </span>
             </div>

@@ -4,6 +4,10 @@ import type { Entry, Formats } from '../formats';
 export const drinksWords = {
   'rule.drinks.cooling': 'Share of the difference to the room that is lost in an hour, for a full vessel.',
   'rule.drinks.coolingTested': 'From two readings of hot water left to stand in the full vessel: the difference to the room shrinks by the same share every hour.',
+  'rule.ice.mass': 'Ice that takes the drink from where it is to where it is served: the heat to take away, divided by what a kilogram of ice takes up in melting and warming; more for standing.',
+  'rule.drinks.ice': 'Ice for all cold drinks.',
+  'rule.drinks.tubs': 'Drinks and ice together, a kilogram of ice to the litre, divided by the size of a tub; whole tubs.',
+  'drinks.term.iceEach': 'Ice for each drink', 'drinks.method.iceEach': 'Each worked out from its litres and temperatures.', 'drinks.term.coldLitres': 'Cold drink', 'drinks.term.ice': 'Ice', 'drinks.term.tub': 'Size of a tub',
   'rule.newton.sizeScaling': 'A larger vessel of the same build cools more slowly: the share goes down with the cube root of its size.',
   'rule.boil.rate': 'Water that boils away: it follows the heat and the minutes, not the size of the pot.',
   'rule.tea.waterForServed': 'Water to put in: what is to be served, more for straining and what boils away, more for what the leaf keeps, less the other liquids of the recipe.',

@@ -64,6 +64,8 @@ export const sheetsPaperWords = {
   'sheets.drinks.makes': 'Makes',
   'sheets.drinks.boils': (p: { at: number }, f: Formats) => `boils about ${f.clock(p.at)}`,
   'sheets.drinks.water': (p: { amount: string }) => `water ${p.amount}`,
+  'sheets.drinks.ice': (p: { amount: string; tubs: number }, f: Formats) => `Ice for the cold drinks: ${p.amount}, in ${f.plural(p.tubs, '1 tub', `${f.number(p.tubs)} tubs`)}. Fetch it last, keep it covered and out of the sun; ice that drinks stand in is not for the glass.`,
+  'sheets.drinks.inUrn': (p: { flask: string; amount: string; at: number }, f: Formats) => `Brewed in ${p.flask} itself: ${p.amount} ready at ${f.clock(p.at)}`,
   'sheets.drinks.fill': (p: { flask: string; amount: string; at: number; trips: number }, f: Formats) =>
     `Fill ${p.flask} with ${p.amount} at ${f.clock(p.at)}${p.trips > 1 ? `, in ${f.number(p.trips)} trips` : ''}`,
   'sheets.drinks.leftFirst': (p: { amount: string }) => `serve or pour away the ${p.amount} left in it first`,

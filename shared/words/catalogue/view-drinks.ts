@@ -13,6 +13,8 @@ export const viewDrinksWords = {
   'view.drinks.brewed': 'Brewed',
   'view.drinks.rounds': 'Rounds',
   'view.drinks.left': 'Left over',
+  'view.drinks.ice': 'Ice for the cold drinks',
+  'view.drinks.tubs': 'Tubs',
   'view.drinks.unmet': 'Not served',
   'view.drinks.roundTable': 'Rounds',
   'view.drinks.idle': (p: { flask: string }) => `${p.flask} is for nothing yet. Say in Kitchen which drink it holds.`,

@@ -95,6 +95,8 @@ export const viewKitchenWords = {
   'view.kitchen.coolTest': 'Measure how it keeps',
   'view.kitchen.coolTest.how': 'Fill it to the top with near-boiling water, close it, read the temperature, and again an hour later.',
   'view.kitchen.testFirst': 'At first', 'view.kitchen.testAfter': 'After', 'view.kitchen.testLater': 'Then', 'view.kitchen.testRoom': 'Room then',
+  'view.kitchen.brewsW': 'Brews in itself with',
+  'view.kitchen.iceTub': 'Tub of ice for drinks',
   'view.kitchen.wind': 'Air', 'view.kitchen.calm': 'still', 'view.kitchen.breeze': 'a breeze', 'view.kitchen.wind.on': 'wind',
   'view.kitchen.cylinder': 'Cylinder', 'view.kitchen.cylinders': 'Gas cylinders', 'view.kitchen.addCylinder': 'Add a gas cylinder',
   'view.kitchen.newCylinder': (p: { n: number }, f: Formats) => `Cylinder ${f.number(p.n)}`,

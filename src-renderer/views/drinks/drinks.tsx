@@ -8,6 +8,7 @@ import { Problem } from '../../parts/problem';
 import { ViewPage, ViewSection } from '../../parts/view-page';
 import { FlaskSection } from './flask-section';
 import { idleFlasks } from './idle-flasks';
+import { IceLine } from './ice-line';
 import { RoundTable } from './round-table';
 import { TotalTable } from './total-table';
 
@@ -31,7 +32,7 @@ export function Drinks() {
   return (
     <ViewPage title={t('view.drinks')}>
       {problems}
-      <ViewSection title={t('view.drinks.totals')}><TotalTable plan={plan} names={names} /></ViewSection>
+      <ViewSection title={t('view.drinks.totals')}><TotalTable plan={plan} names={names} />{drinks.ice !== null && <IceLine ice={drinks.ice} />}</ViewSection>
       <ViewSection title={t('view.drinks.flasks')} lead={t('view.drinks.pictureKey')}>
         {used.map((flask) => <FlaskSection key={flask.id} flask={flask} plan={plan} names={names} />)}
       </ViewSection>

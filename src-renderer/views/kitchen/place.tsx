@@ -30,6 +30,7 @@ export function Place() {
         <MeasureField label={t('view.kitchen.hotHold')} unit="°C" value={kitchen.hotHoldC} min={30} max={120} onClear={() => change({ hotHoldC: null })} onCommit={(hotHoldC) => change({ hotHoldC })} />
         <MeasureField label={t('view.kitchen.fridge')} unit="°C" value={kitchen.fridgeC} min={-5} max={20} decimals={1} onClear={() => change({ fridgeC: null })} onCommit={(fridgeC) => change({ fridgeC })} />
         <MeasureField label={t('view.kitchen.cold')} unit="L" value={kitchen.coldLitres} min={0} max={5000} step={10} onClear={() => change({ coldLitres: null })} onCommit={(coldLitres) => change({ coldLitres })} />
+        <MeasureField label={t('view.kitchen.iceTub')} unit="L" value={kitchen.iceTubLitres ?? null} min={2} max={500} step={5} onClear={() => change({ iceTubLitres: undefined })} onCommit={(iceTubLitres) => change({ iceTubLitres })} />
         <Choice label={t('view.kitchen.fryingOil')} value={oil} options={[...fryingOils.map((o) => ({ value: o.id, text: o.name })), { value: anotherOil, text: t('view.kitchen.anotherOil') }]}
           onCommit={(id) => change({ oilKind: id === anotherOil ? t('view.kitchen.anotherOil') : id })} />
         {oil === anotherOil && <TextField label={t('view.kitchen.oilName')} value={kitchen.oilKind} onCommit={(oilKind) => change({ oilKind })} />}

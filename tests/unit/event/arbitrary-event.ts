@@ -48,7 +48,7 @@ const step = (names: readonly string[]) => (id: string) => fc.record({
 
 const frying = open(fc.record({
   pieceBatterG: number(2, 60), fryMinutes: number(1, 9), handlingMinutes: number(0, 3), holdMinutes: number(5, 60), bowlMinutes: fc.option(number(5, 60)),
-  waterFraction: number(0.2, 0.9), waterLostKgPerKg: number(0, 0.5), oilUptakeKgPerKg: number(0, 0.3), batterC: number(0, 25), targetC: number(160, 190), crumbly: fc.boolean(),
+  waterFraction: number(0.2, 0.9), waterLostKgPerKg: number(0, 0.5), oilUptakeKgPerKg: number(0, 0.3), batterC: number(0, 25), targetC: number(160, 190), crumbly: fc.boolean(), strongFlavour: fc.boolean(),
 }, { requiredKeys: ['pieceBatterG', 'fryMinutes'] }));
 const brewing = open(fc.record({
   method: fc.constantFrom('infuse', 'boilWithMilk', 'filter', 'cold'), doseGPerL: number(0, 60), doseIngredient: fc.constant('leaf'), absorbMlPerG: number(0, 5), milkShare: share,
@@ -69,7 +69,7 @@ const recipe = (id: string) => whole(0, 4).chain((steps) => fc.record({
 const dish = (recipes: readonly string[]) => (id: string) => fc.record({
   id: fc.constant(id), recipe: fc.constantFrom(...recipes), name, portion: open(portion), takeUp: share,
   served: fc.oneof(fc.constant({ kind: 'throughout' }), pair(minute).map(([from, to]) => ({ kind: 'between', from, to })), fc.record({ kind: fc.constant('fixed'), at: minute, portions: whole(0, 90) })),
-  holding: fc.record({ place: fc.constantFrom('counter', 'hot', 'cold'), temperatureC: number(-20, 90) }, { requiredKeys: ['place'] }),
+  holding: fc.record({ place: fc.constantFrom('counter', 'hot', 'cold'), temperatureC: number(-20, 90) }, { requiredKeys: ['place'] }), fryFresh: fc.record({ moreBatches: whole(0, 3) }),
 }, { requiredKeys: ['id', 'recipe'] });
 
 const pan = (burners: readonly string[]) => (id: string) => fc.record({
@@ -84,7 +84,7 @@ const burner = (id: string) => fc.record({
 const pot = (id: string) => fc.record({ id: fc.constant(id), name, litres: number(1, 30), massKg: number(1, 9) });
 const dispenser = (dishes: readonly string[]) => (id: string) => fc.record({
   id: fc.constant(id), name, litres: number(1, 30), massKg: number(1, 9), insulation: fc.constantFrom('foam', 'vacuum', 'none', 'heated'), coolingPerHour: number(0.01, 1),
-  coolTest: fc.record({ startC: number(80, 95), endC: number(60, 79), minutes: number(30, 240), roomC: number(5, 30) }),
+  brewsW: whole(500, 3000), circuit: fc.constant('circuit-1'), coolTest: fc.record({ startC: number(80, 95), endC: number(60, 79), minutes: number(30, 240), roomC: number(5, 30) }),
   fitForMilk: fc.boolean(), ...(dishes.length > 0 ? { dish: fc.constantFrom(...dishes) } : {}),
 }, { requiredKeys: ['id', 'name', 'litres', 'insulation'] });
 const station = (pans: readonly string[], dishes: readonly string[]) => (id: string) => fc.record({ id: fc.constant(id), name, pans: fc.subarray([...pans], { minLength: 1 }), dishes: fc.subarray([...dishes]) });
@@ -93,7 +93,7 @@ const kitchen = (dishes: readonly string[]) => fc.tuple(whole(1, 3), whole(0, 2)
   dispensers: listOf(ids('flask', dispensers), dispenser(dishes)), stations: listOf(ids('station', pans > 0 ? 1 : 0), station(ids('pan', pans), dishes)),
   circuits: listOf(ids('circuit', 1), (id) => fc.record({ id: fc.constant(id), name, volts: number(100, 240), amps: number(5, 32), otherWatts: number(0, 900) })),
   cylinders: listOf(ids('cylinder', 1), (id) => fc.record({ id: fc.constant(id), name, gasKg: number(1, 20), place: fc.constantFrom('indoor', 'outdoor') })),
-  roomC: number(5, 35), waterC: number(5, 25), altitudeM: whole(0, 3000), bowlLitres: number(1, 20), ovens: whole(0, 3), counterPlaces: whole(1, 9),
+  iceTubLitres: number(5, 60), roomC: number(5, 35), waterC: number(5, 25), altitudeM: whole(0, 3000), bowlLitres: number(1, 20), ovens: whole(0, 3), counterPlaces: whole(1, 9),
   hotHoldC: fc.option(number(50, 90)), fridgeC: fc.option(number(0, 10)), coldLitres: fc.option(number(10, 900)), oilKind: fc.constant('sunflower-refined'), oilRestHours: number(0, 24),
 }, { requiredKeys: ['burners', 'pans', 'pots', 'dispensers', 'stations', 'circuits'] }));
 

@@ -83,7 +83,7 @@ export function judge(g: Given): SafetyPlan {
     buying: { lines: [], sections: [], cost: null, unknown: [], notCounted: [] },
     kitchen: { pans: g.pans ?? [], burners: [] },
     frying: { ...noFrying, ...g.frying },
-    drinks: { rounds: g.rounds ?? [], fills: [], dispensers: g.dispensers ?? [], totals: [], problems: [] },
+    drinks: { rounds: g.rounds ?? [], fills: [], dispensers: g.dispensers ?? [], totals: [], ice: null, problems: [] },
     day: { tasks: g.tasks ?? [], overloads: [], notes: [], critical: [], busy: [], gas: [] },
   });
 }
