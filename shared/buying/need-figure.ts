@@ -22,12 +22,16 @@ function conversionOrigin(row: Ingredient | undefined, from: UnitId, to: UnitId)
 }
 
 function originFigure(purchase: Purchase, { need, bought }: PurchaseNeed): Figure {
+  // A thing worked out in the unit it is bought in needs no step between.
+  if (need.figure !== undefined && need.amount.unit === purchase.unit && ediblePercent(purchase.row) === 100) return need.figure;
   const percent = ediblePercent(purchase.row);
   const one = convertFood({ amount: new Big(1), unit: need.amount.unit }, purchase.unit, purchase.row ?? noWeights);
   return figure(bought.amount.toNumber(), purchase.unit, () => ({
     rule: 'buying.asPurchased',
     terms: [
-      { key: 'edible', label: { word: 'buying.term.edible' }, value: need.amount.amount.toNumber(), unit: need.amount.unit, origin: { kind: 'recipe', recipe: need.origin } },
+      need.figure === undefined
+        ? { key: 'edible', label: { word: 'buying.term.edible' }, value: need.amount.amount.toNumber(), unit: need.amount.unit, origin: { kind: 'recipe', recipe: need.origin } }
+        : worked('edible', { word: 'buying.term.wanted' }, need.figure),
       {
         key: 'perUnit', label: { word: 'buying.term.perUnit', params: { from: need.amount.unit, to: purchase.unit } },
         value: one?.amount.toNumber() ?? 1, unit: purchase.unit, origin: conversionOrigin(purchase.row, need.amount.unit, purchase.unit),
@@ -40,6 +44,9 @@ function originFigure(purchase: Purchase, { need, bought }: PurchaseNeed): Figur
 
 /** All that has to be in the house of one food, as purchased: the dishes added up. Unit: the purchase's. */
 export function needFigure(purchase: Purchase, need: Big, nameOf: (origin: string) => Term['label']): Figure {
+  const [only, ...more] = purchase.needs;
+  // What one room has worked out whole needs no step between.
+  if (only?.need.figure !== undefined && more.length === 0 && only.need.amount.unit === purchase.unit && ediblePercent(purchase.row) === 100) return only.need.figure;
   return figure(need.toNumber(), purchase.unit, () => {
     const terms = purchase.needs.map((n, i) => worked(`o${i}`, nameOf(n.need.origin), originFigure(purchase, n)));
     return { rule: 'buying.need', terms, sum: plus(...terms.map((t) => t.key)) };

@@ -1,11 +1,14 @@
 import { Big } from 'big.js';
 import type { Preferences } from '../event';
 import { convertFood, isUnitId, type Amount, type FoodWeights, type UnitId } from '../measure';
-import { ingredient, type Ingredient } from '../reference';
+import type { Ingredient } from '../reference';
+import { goods } from './goods';
 import type { Need } from './types';
 
 /** One food to be bought in one unit: a row of the table, or what the table does not know or cannot turn into its buying unit. */
 export interface Purchase {
+  /** Unique among the purchases: the id, and the unit too where one food is bought in several. */
+  readonly key: string;
   readonly id: string;
   readonly row: Ingredient | undefined;
   readonly unit: UnitId;
@@ -56,15 +59,15 @@ function buyingUnit(row: Ingredient | undefined, units: Preferences['units']): U
 
 /** Groups needs into purchases: one per food, and a further one for amounts that no density or piece weight brings into the same unit. */
 export function purchases(needs: readonly Need[], units: Preferences['units']): Purchase[] {
-  const found = new Map<string, { id: string; row: Ingredient | undefined; unit: UnitId; sold: boolean; needs: PurchaseNeed[] }>();
+  const found = new Map<string, { key: string; id: string; row: Ingredient | undefined; unit: UnitId; sold: boolean; needs: PurchaseNeed[] }>();
   for (const need of needs) {
     const { ingredient: id, amount } = need;
-    const row = ingredient(id);
+    const row = goods(id);
     if (row?.section === 'tap') continue;
     const wanted = buyingUnit(row, units);
     const sold = wanted !== null && boughtPerUnit(id, row, amount.unit, wanted) !== null;
     const key = sold ? id : [...found.keys()].find((k) => sameKind(found.get(k), need)) ?? `${id} ${amount.unit}`;
-    const purchase = found.get(key) ?? { id, row, unit: sold ? wanted : amount.unit, sold, needs: [] };
+    const purchase = found.get(key) ?? { key, id, row, unit: sold ? wanted : amount.unit, sold, needs: [] };
     const factor = boughtPerUnit(id, row, amount.unit, purchase.unit) ?? new Big(1);
     purchase.needs.push({ need, bought: asPurchased(amount.amount, factor, purchase.unit) });
     found.set(key, purchase);

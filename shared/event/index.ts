@@ -1,5 +1,6 @@
 /** Public file of the room: the Event schema and its types; reading and writing event files. */
 export * from './schema/parts';
+export * from './schema/buying';
 export * from './schema/guests';
 export * from './schema/recipe';
 export * from './schema/kitchen';

@@ -1,6 +1,7 @@
 /** Public file of the room: tables of facts, each row with its source. */
 export * from './parameters';
 export * from './ingredients';
+export * from './things';
 export * from './sources';
 export * from './appetite';
 export * from './roles';

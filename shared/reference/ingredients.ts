@@ -1,4 +1,5 @@
 import table from './ingredients.json';
+import thingTable from './things.json';
 
 /** What a figure of an ingredient says: grams per millilitre, percent left after trimming, cooked/raw mass, grams per counted thing, smallest usual pack, days it keeps. */
 export type IngredientFigureId = 'density' | 'ep' | 'cooked' | 'piece' | 'bunch' | 'clove' | 'slice' | 'pinch' | 'pack' | 'keeps';
@@ -106,4 +107,4 @@ const byId: ReadonlyMap<string, Ingredient> = new Map(ingredients.map((i) => [i.
 export const ingredient = (id: string): Ingredient | undefined => byId.get(id);
 
 /** Sections of a shop in walking order, with their names. */
-export const sections: readonly { readonly id: string; readonly name: string }[] = table.sections;
+export const sections: readonly { readonly id: string; readonly name: string }[] = [...table.sections, ...thingTable.sections];

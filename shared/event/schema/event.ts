@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import { shoppingSchema } from './buying';
 import { guestsSchema } from './guests';
 import { houseFigureSchema, kitchenSchema, larderSchema, personSchema, priceSchema } from './kitchen';
 import { idSchema, minuteSchema, nameSchema, noteSchema, shareSchema } from './parts';
@@ -43,6 +44,8 @@ export const eventSchema = z.looseObject({
   people: z.array(personSchema).max(60).default([]),
   larder: z.array(larderSchema).default([]),
   prices: z.array(priceSchema).default([]),
+  /** What the cook has added to the shopping list; see `shoppingOf`. */
+  shopping: shoppingSchema.optional(),
   houseFigures: z.array(houseFigureSchema).default([]),
   /** Sheets printed so far: version letter, when, and a fingerprint of the plan they showed. */
   /** `sheet`: its kind; `id`: which of them (a station's, a helper's); lines of old files have no id and stand for all of the kind. */

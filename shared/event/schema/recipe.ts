@@ -26,6 +26,8 @@ export const ingredientLineSchema = z.looseObject({
   perBowl: z.boolean().default(false),
   /** "to taste": the amount is a start. */
   toTaste: z.boolean().default(false),
+  /** What stood here before a substitution; puts it back. */
+  insteadOf: z.looseObject({ ingredient: idSchema, amount: amountSchema }).optional(),
 });
 
 /** Minutes of a step: fixed + per kilogram of the dish + per batch cooked. */
@@ -74,6 +76,8 @@ export const fryingSchema = z.looseObject({
   batterC: z.number().min(-20).max(60).default(15),
   targetC: z.number().min(140).max(200).default(177),
   crumbly: z.boolean().default(false),
+  /** Leaves its taste in the oil (fish, strong spice): fried last, or in oil of its own. */
+  strongFlavour: z.boolean().optional(),
 });
 
 /** What brewing needs to know of a drink, per litre served or of water as named. */
@@ -143,6 +147,8 @@ export const dishSchema = z.looseObject({
     z.looseObject({ kind: z.literal('between'), from: minuteSchema, to: minuteSchema }),
     z.looseObject({ kind: z.literal('fixed'), at: minuteSchema, portions: z.number().min(0).max(20000) }),
   ]).default({ kind: 'throughout' }),
+  /** Fried freshest: the put-ins whose pieces wait least, with the fewest batches and so many more. Each as late as it can be when absent. */
+  fryFresh: z.looseObject({ moreBatches: z.number().int().min(0).max(6) }).optional(),
   /** How it waits between cooking and serving. */
   holding: z.looseObject({ place: z.enum(['counter', 'hot', 'cold']), temperatureC: z.number().min(-30).max(120).optional() }).optional(),
 });

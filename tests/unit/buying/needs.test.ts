@@ -13,7 +13,7 @@ describe('needs of the menu', () => {
   it('are none without guests', () => {
     const event = menuEvent([recipeOf('rice', 'grain')], []);
     expect(needsOfMenu(event, menuOf(event))).toEqual([]);
-    expect(planBuying(event, [])).toEqual({ lines: [], sections: [], cost: null, unknown: [], notCounted: [] });
+    expect(planBuying(event, [])).toEqual({ lines: [], sections: [], cost: null, costFigure: null, unpriced: 0, shoppers: [], ownThings: [], borrowed: [], unknown: [], notCounted: [] });
   });
 
   it('name the dish in the working', () => {

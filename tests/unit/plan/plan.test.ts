@@ -24,7 +24,7 @@ const load = (name: string): Event => {
 };
 const has = (e: Event): Has => ({ burners: e.kitchen.burners.length, pans: e.kitchen.pans.map((p) => p.id), people: e.people.map((p) => p.id), counterPlaces: e.kitchen.counterPlaces, ovens: e.kitchen.ovens, pots: e.kitchen.pots.length });
 const json = (p: Plan): Json => JSON.parse(JSON.stringify(planJson(p)));
-const larder = (e: Event, p: Plan): Map<string, number> => new Map(p.buying.lines.filter((l) => e.larder.some((x) => x.ingredient === l.ingredient)).map((l) => [l.ingredient, Number(l.larder.amount)]));
+const larder = (e: Event, p: Plan): Map<string, number> => new Map(p.buying.lines.filter((l) => e.larder.some((x) => x.ingredient === l.ingredient) || (l.ingredient === 'gas-bottle' && e.kitchen.cylinders.length > 0)).map((l) => [l.ingredient, Number(l.larder.amount)]));
 const withPeople = (event: Event, adults: number, children: number): Event => {
   const edited = setHeadcount(event, adults, children);
   if (!('event' in edited)) throw new Error('headcount refused');
