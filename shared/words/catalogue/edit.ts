@@ -2,9 +2,10 @@ import type { Entry, Inner } from '../formats';
 import { whereText } from './fields';
 
 /** Kinds of things an event has lists of. */
-export type ThingWord = 'wave' | 'dish' | 'recipe' | 'pan' | 'burner' | 'pot' | 'dispenser' | 'station' | 'person' | 'circuit';
+export type ThingWord = 'wave' | 'dish' | 'recipe' | 'pan' | 'burner' | 'pot' | 'dispenser' | 'station' | 'person' | 'circuit' | 'ownLine' | 'borrowed';
 const things = {
   wave: 'wave', dish: 'dish', recipe: 'recipe', pan: 'pan', burner: 'burner', pot: 'pot', dispenser: 'flask or urn', station: 'fry station', person: 'helper', circuit: 'circuit',
+  ownLine: 'line', borrowed: 'borrowed thing',
 } as const satisfies Record<ThingWord, string>;
 
 /** " (until)": a field in the cook's words, nothing where it has none of its own. */
@@ -37,6 +38,7 @@ export const editWords = {
     return [adults, children].filter((text) => text !== '').join(', ') || 'headcount';
   },
   'edit.moveWave': (p: { readonly name: string; readonly from: number; readonly to: number }, f) => `${p.name} moved from ${f.clock(p.from)} to ${f.clock(p.to)}`,
+  'edit.offerDecaf': (p: { drink: string }) => `${p.drink} offered without caffeine too`,
   'edit.add': (p: NamedThing) => `${things[p.thing]} ${p.name} added`,
   'edit.remove': (p: NamedThing) => `${things[p.thing]} ${p.name} taken out`,
   'edit.change': (p: NamedThing & { readonly field: string | null }) => `${things[p.thing]} ${p.name} changed${inBrackets(p.field)}`,

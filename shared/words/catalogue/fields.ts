@@ -10,7 +10,7 @@ export type Where = readonly WhereStep[];
 const listNames: Readonly<Record<string, string>> = {
   waves: 'wave', dishes: 'dish', recipes: 'recipe', ingredients: 'ingredient', steps: 'step', needs: 'need', after: 'step before it',
   pans: 'pan', burners: 'burner', pots: 'pot', dispensers: 'flask or urn', stations: 'fry station', circuits: 'circuit', cylinders: 'gas cylinder',
-  people: 'helper', roles: 'task', larder: 'larder line', prices: 'price', houseFigures: 'house figure', issuedSheets: 'printed sheet',
+  people: 'helper', roles: 'task', larder: 'larder line', prices: 'price', ownLines: 'own line', borrowed: 'borrowed thing', marks: 'mark', shoppers: 'shopper', ownThings: 'own thing', houseFigures: 'house figure', issuedSheets: 'printed sheet',
   serviceLog: 'log line', diets: 'diet', allergies: 'allergy',
 };
 
@@ -37,7 +37,7 @@ const fieldNames: Readonly<Record<string, string>> = {
   steepMinutes: 'minutes to steep', potFill: 'how full the pot', strainLoss: 'loss in straining', boilMinutes: 'minutes at the boil',
   goodForMinutes: 'good for', serveAboveC: 'coolest to serve', cupMl: 'cup', shape: 'shape', rimMm: 'width at the rim', depthMm: 'depth',
   bottomMm: 'width of the bottom', lengthMm: 'length', widthMm: 'width', massKg: 'weight', material: 'material', oilLitres: 'oil', burner: 'burner',
-  ratedW: 'power', usefulShare: 'share of the power that arrives', boilTest: 'test with water', fromC: 'temperature before', potKg: 'weight of the pot', wind: 'wind', cylinder: 'gas cylinder', coolTest: 'test of cooling', iceTubLitres: 'tub of ice', brewsW: 'power it brews with', startC: 'temperature at first', endC: 'temperature later', roomC: 'room temperature', circuit: 'circuit', litres: 'size', insulation: 'insulation',
+  ratedW: 'power', usefulShare: 'share of the power that arrives', boilTest: 'test with water', fromC: 'temperature before', potKg: 'weight of the pot', wind: 'wind', cylinder: 'gas cylinder', coolTest: 'test of cooling', cylinders: 'gas cylinders', circuits: 'circuits', iceTubLitres: 'tub of ice', brewsW: 'power it brews with', startC: 'temperature at first', endC: 'temperature later', roomC: 'room temperature', circuit: 'circuit', litres: 'size', insulation: 'insulation',
   coolingPerHour: 'cooling per hour', fitForMilk: 'fit for milk', dish: 'dish', pans: 'pans', dishes: 'dishes',
   waterC: 'temperature of tap water', altitudeM: 'height above the sea', bowlLitres: 'size of the bowl', ovens: 'ovens', counterPlaces: 'places at the counter',
   hotHoldC: 'temperature of hot holding', fridgeC: 'temperature of the fridge', coldLitres: 'room in the cold', volts: 'volts', amps: 'amperes',
@@ -46,6 +46,8 @@ const fieldNames: Readonly<Record<string, string>> = {
   perBowl: 'goes into each bowl', toTaste: 'to taste', crumbly: 'crumbly', needsTemperatureControl: 'must be kept hot or cold', serveHot: 'served hot',
   source: 'source', portable: 'portable', hot: 'hot', caffeinated: 'with caffeine', sheet: 'sheet', version: 'version', fingerprint: 'fingerprint',
   pots: 'pots', dispensers: 'flasks and urns', stations: 'fry stations', larder: 'larder', prices: 'prices', houseFigures: 'house figures',
+  shopping: 'shopping', ownLines: 'own lines', borrowed: 'borrowed', marks: 'marks', shoppers: 'shoppers', ownThings: 'own things', carriesWater: 'water is brought along', oilBefore: 'oil before',
+  section: 'section', line: 'line', when: 'day to buy it', here: 'is here', returned: 'has gone back', bought: 'bought', asked: 'asked for', later: 'later', who: 'who buys it', insteadOf: 'in place of',
 };
 
 const named = (names: Readonly<Record<string, string>>, key: string): string => (Object.hasOwn(names, key) ? (names[key] ?? key) : `"${key}"`);

@@ -6,6 +6,7 @@ import { Button } from '../../parts/button';
 import { EmptyState } from '../../parts/empty-state';
 import { Problem } from '../../parts/problem';
 import { ViewPage, ViewSection } from '../../parts/view-page';
+import { DecafOffers } from './decaf-offers';
 import { FlaskSection } from './flask-section';
 import { idleFlasks } from './idle-flasks';
 import { IceLine } from './ice-line';
@@ -32,7 +33,7 @@ export function Drinks() {
   return (
     <ViewPage title={t('view.drinks')}>
       {problems}
-      <ViewSection title={t('view.drinks.totals')}><TotalTable plan={plan} names={names} />{drinks.ice !== null && <IceLine ice={drinks.ice} />}</ViewSection>
+      <ViewSection title={t('view.drinks.totals')}><TotalTable plan={plan} names={names} />{drinks.ice !== null && <IceLine ice={drinks.ice} />}<DecafOffers /></ViewSection>
       <ViewSection title={t('view.drinks.flasks')} lead={t('view.drinks.pictureKey')}>
         {used.map((flask) => <FlaskSection key={flask.id} flask={flask} plan={plan} names={names} />)}
       </ViewSection>

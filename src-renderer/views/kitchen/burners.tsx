@@ -39,10 +39,14 @@ export function BurnerThing({ burner }: { readonly burner: Burner }) {
           {bottled && cylinders.length > 0 && (
             <Choice label={t('view.kitchen.cylinder')} value={burner.cylinder ?? ''} options={[{ value: '', text: t('view.kitchen.noCircuit') }, ...cylinders.map((c) => ({ value: c.id, text: c.name ?? c.id }))]} onCommit={(cylinder) => change({ cylinder: cylinder === '' ? undefined : cylinder })} />
           )}
+        </>
+      )}
+      figures={(
+        <>
+          {state !== undefined && <Derived name={t('view.kitchen.useful')}><FigureButton figure={state.usefulW} title={`${burner.name}: ${t('view.kitchen.useful')}`} /></Derived>}
           <BoilTestFields burner={burner} />
         </>
       )}
-      figures={state === undefined ? undefined : <Derived name={t('view.kitchen.useful')}><FigureButton figure={state.usefulW} title={`${burner.name}: ${t('view.kitchen.useful')}`} /></Derived>}
     />
   );
 }

@@ -34,6 +34,7 @@ export function DispenserThing({ dispenser }: { readonly dispenser: Dispenser })
   const change = (patch: Parameters<typeof changeDispenser>[2]) => edit(changeDispenser(event, dispenser.id, patch));
   const state = plan.drinks.dispensers.find((d) => d.id === dispenser.id);
   const { circuits } = event.kitchen;
+  const heated = dispenser.insulation === 'heated' || dispenser.brewsW !== undefined;
   const drinks = plan.menu.dishes.filter((d) => d.recipe.brewing !== undefined);
   return (
     <Thing
@@ -46,15 +47,19 @@ export function DispenserThing({ dispenser }: { readonly dispenser: Dispenser })
           <MeasureField label={t('view.kitchen.mass')} unit="kg" value={dispenser.massKg} min={0.1} max={60} step={0.1} decimals={2} onCommit={(massKg) => change({ massKg })} />
           <Choice label={t('view.kitchen.insulation')} value={dispenser.insulation} onCommit={(insulation) => change({ insulation })}
             options={[{ value: 'foam', text: t('view.kitchen.foam') }, { value: 'vacuum', text: t('view.kitchen.vacuum') }, { value: 'none', text: t('view.kitchen.noInsulation') }, { value: 'heated', text: t('view.kitchen.heated') }]} />
-          <NumberField label={t('view.kitchen.brewsW')} unit="W" value={dispenser.brewsW ?? null} min={200} max={20000} step={100} onClear={() => change({ brewsW: undefined, circuit: undefined })} onCommit={(brewsW) => change({ brewsW })} />
+          {heated && <NumberField label={t('view.kitchen.brewsW')} unit="W" value={dispenser.brewsW ?? null} min={200} max={20000} step={100} onClear={() => change({ brewsW: undefined, circuit: undefined })} onCommit={(brewsW) => change({ brewsW })} />}
           {dispenser.brewsW !== undefined && circuits.length > 0 && (
             <Choice label={t('view.kitchen.circuit')} value={dispenser.circuit ?? ''} options={[{ value: '', text: t('view.kitchen.noCircuit') }, ...circuits.map((c) => ({ value: c.id, text: c.name }))]} onCommit={(circuit) => change({ circuit: circuit === '' ? undefined : circuit })} />
           )}
           <Tick label={t('view.kitchen.fitForMilk')} checked={dispenser.fitForMilk} onChange={(fitForMilk) => { change({ fitForMilk }); }} />
-          {dispenser.insulation !== 'heated' && dispenser.brewsW === undefined && <CoolTestFields dispenser={dispenser} />}
         </>
       )}
-      figures={state === undefined ? undefined : <Derived name={t('view.kitchen.cooling')}><FigureButton figure={state.coolingPerHour} title={`${dispenser.name}: ${t('view.kitchen.cooling')}`}>{t.formats.percent(state.coolingPerHour.value)}</FigureButton></Derived>}
+      figures={(
+        <>
+          {state !== undefined && <Derived name={t('view.kitchen.cooling')}><FigureButton figure={state.coolingPerHour} title={`${dispenser.name}: ${t('view.kitchen.cooling')}`}>{t.formats.percent(state.coolingPerHour.value)}</FigureButton></Derived>}
+          {!heated && <CoolTestFields dispenser={dispenser} />}
+        </>
+      )}
     />
   );
 }
