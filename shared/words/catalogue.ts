@@ -19,11 +19,12 @@ import { shellWords } from './catalogue/shell';
 import { timelineWords } from './catalogue/timeline';
 import { unitsWords } from './catalogue/units';
 import { viewPrepWords } from './catalogue/view-prep';
+import { viewRecipeEditWords } from './catalogue/view-recipe-edit';
 import { viewRecipesWords } from './catalogue/view-recipes';
 
 /** Every sentence and label on screen, on paper and in the terminal. One language today; a second one is a second object of this type. */
 export const catalogue = {
   ...boardWords, ...buyingWords, ...commandWords, ...drinksWords, ...editWords, ...eventWords, ...fryingWords, ...guestsWords,
   ...hostWords, ...kitchenWords, ...menuWords, ...recipeWords, ...reportWords, ...rulesWords, ...safetyWords, ...sheetsWords, ...shelfWords, ...shellWords,
-  ...timelineWords, ...unitsWords, ...viewPrepWords, ...viewRecipesWords,
+  ...timelineWords, ...unitsWords, ...viewPrepWords, ...viewRecipesWords, ...viewRecipeEditWords,
 } as const;

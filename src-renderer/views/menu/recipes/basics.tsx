@@ -1,4 +1,4 @@
-import { roleIds, type RoleId } from '../../../../shared/event';
+import { roleIds } from '../../../../shared/event';
 import { ingredientName } from '../../../app/ingredient-name';
 import { useSpeaker } from '../../../app/speak';
 import { Choice } from '../../../parts/choice';
@@ -8,10 +8,9 @@ import { TextField } from '../../../parts/text-field';
 import { AmountField } from './amount-field';
 import type { PartProps } from './change';
 import { massCheck } from './mass-check';
+import { roleMeans } from './role-means';
 import styles from './recipes.module.css';
 
-const fried: ReadonlySet<RoleId> = new Set(['friedSnack', 'friedSide']);
-const drinks: ReadonlySet<RoleId> = new Set(['hotDrink', 'coldDrink', 'water']);
 
 /** Name, place in the meal, what it makes; and whether that fits what goes in. */
 export function Basics({ recipe, change }: PartProps) {
@@ -26,8 +25,7 @@ export function Basics({ recipe, change }: PartProps) {
         <div className={styles['short']}><AmountField label={t('view.recipes.yield')} value={amount} bareUnit={amount.unit} onCommit={(next) => change({ yield: { ...recipe.yield, amount: { ...next } } })} /></div>
       </div>
       <Mass recipe={recipe} />
-      {fried.has(recipe.role) && recipe.frying === undefined && <p className={styles['off']}><Mark kind="watch" /> {t('view.recipes.noFrying')}</p>}
-      {drinks.has(recipe.role) && recipe.brewing === undefined && <p className={styles['off']}><Mark kind="watch" /> {t('view.recipes.noBrewing')}</p>}
+      <p className={styles['mass']}>{t('view.recipes.roleMeans', roleMeans(recipe))}</p>
     </section>
   );
 }

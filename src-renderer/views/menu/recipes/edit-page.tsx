@@ -4,7 +4,10 @@ import { useDocument } from '../../../app/document';
 import { useSpeaker } from '../../../app/speak';
 import { Button } from '../../../parts/button';
 import { ViewPage, ViewSection } from '../../../parts/view-page';
+import { AboutSection } from './about-section';
 import { Basics } from './basics';
+import { BrewingSection } from './brewing-section';
+import { FryingSection } from './frying-section';
 import { IngredientTable } from './ingredient-table';
 import { KeepButton } from './keep-button';
 import type { GoTo } from './page';
@@ -43,6 +46,9 @@ export function EditPage({ id, go }: { readonly id: string; readonly go: GoTo })
       <Basics recipe={recipe} change={change} />
       <ViewSection title={t('view.recipes.lines')}><IngredientTable recipe={recipe} change={change} /></ViewSection>
       <ViewSection title={t('view.recipes.steps')}><StepTable recipe={recipe} change={change} /></ViewSection>
+      <FryingSection recipe={recipe} change={change} />
+      <BrewingSection recipe={recipe} change={change} />
+      <AboutSection recipe={recipe} change={change} />
       <RatioSection recipe={recipe} />
     </ViewPage>
   );

@@ -5,8 +5,10 @@ import { useSpeaker } from '../../../app/speak';
 import table from '../../../parts/table.module.css';
 import { AddLine } from './add-line';
 import type { PartProps } from './change';
+import { useFollow } from './follow';
 import { IngredientRow } from './ingredient-row';
 import { typedAnswer, type LineAnswer } from './line-answer';
+import { moved } from './moved';
 import { SettleRow } from './settle-row';
 import styles from './recipes.module.css';
 
@@ -16,6 +18,7 @@ const full = (line: SettledLine): IngredientLine => ({ ...line, amount: { ...lin
 export function IngredientTable({ recipe, change }: PartProps) {
   const t = useSpeaker();
   const [open, setOpen] = useState<readonly LineAnswer[]>([]);
+  const [opened, setOpened] = useState<number | null>(null);
   const [refused, setRefused] = useState<string | null>(null);
   const list = recipe.ingredients;
   const isFried = recipe.frying !== undefined || list.some((line) => line.perBowl);
@@ -24,6 +27,12 @@ export function IngredientTable({ recipe, change }: PartProps) {
     setRefused(problem === null ? null : t.message(problem));
     return problem;
   };
+  const { box, onKeyDownCapture, go } = useFollow((at, by) => {
+    const next = moved(list, at, by);
+    if (next.every((line, i) => line === list[i]) || put(next) !== null) return false;
+    setOpened((was) => (was === at ? at + by : was === at + by ? at : was));
+    return true;
+  });
   const take = (line: SettledLine): void => { put([...list, full(line)]); };
   return (
     <>
@@ -36,13 +45,13 @@ export function IngredientTable({ recipe, change }: PartProps) {
               <th scope="col">{t('view.recipes.food')}</th>
               <th scope="col">{t('view.recipes.preparation')}</th>
               <th scope="col">{t('view.recipes.scaling')}</th>
-              {isFried && <th scope="col">{t('view.recipes.perBowl')}</th>}
               <th scope="col">{t('view.recipes.more')}</th>
             </tr>
           </thead>
-          <tbody>
+          <tbody ref={box} onKeyDownCapture={onKeyDownCapture}>
             {/* Lines have no name of their own; their place is what they are known by. */}
-            {list.map((line, at) => <IngredientRow key={`${at} ${line.ingredient}`} list={list} at={at} line={line} isFried={isFried} put={put} />)}
+            {list.map((line, at) => <IngredientRow key={`${at} ${line.ingredient}`} list={list} at={at} line={line} isFried={isFried} isOpen={opened === at} onToggle={() => setOpened(opened === at ? null : at)}
+              put={(next) => { if (next.length < list.length) setOpened(null); return put(next); }} go={go} />)}
           </tbody>
         </table>
       </div>

@@ -15,13 +15,14 @@ interface StepRowProps {
   readonly isOpen: boolean;
   readonly onToggle: () => void;
   readonly put: (steps: Step[]) => Message | null;
+  readonly go: (at: number, by: -1 | 1) => void;
 }
 
 /** Longest a step may take, in minutes: two days. */
 const longest = 2880;
 
 /** One step: its name, its minutes, and in words what it needs and follows. */
-export function StepRow({ list, at, step, isOpen, onToggle, put }: StepRowProps) {
+export function StepRow({ list, at, step, isOpen, onToggle, put, go }: StepRowProps) {
   const t = useSpeaker();
   const { name } = step;
   const set = (next: Step): Message | null => put(list.map((one, i) => (i === at ? next : one)));
@@ -29,7 +30,7 @@ export function StepRow({ list, at, step, isOpen, onToggle, put }: StepRowProps)
   const after = step.after.map((id) => list.findIndex((one) => one.id === id) + 1).filter((n) => n > 0).map((n) => t.formats.number(n));
   return (
     <>
-      <tr data-step={step.id}>
+      <tr data-step={step.id} data-at={at}>
         <td>
           <div className={styles['stepName']}>
             <span className={styles['number']}>{at + 1}</span>
@@ -49,7 +50,7 @@ export function StepRow({ list, at, step, isOpen, onToggle, put }: StepRowProps)
             {needs.length === 0 ? t('view.recipes.needs.none') : needs.join(', ')}; {t('view.recipes.after').toLowerCase()} {after.length === 0 ? t('view.recipes.after.none') : t.formats.list(after)}
           </button>
         </td>
-        <td><RowButtons list={list} at={at} name={name} put={put} remove={() => { put(withoutStep(list, step.id)); }} /></td>
+        <td><RowButtons list={list} at={at} name={name} put={put} go={go} remove={() => { put(withoutStep(list, step.id)); }} /></td>
       </tr>
       {isOpen && <tr className={styles['opened']}><td colSpan={5}><StepMore list={list} at={at} step={step} set={set} /></td></tr>}
     </>

@@ -5,6 +5,8 @@ import { useSpeaker } from '../../../app/speak';
 import { Button } from '../../../parts/button';
 import table from '../../../parts/table.module.css';
 import type { PartProps } from './change';
+import { useFollow } from './follow';
+import { moved } from './moved';
 import { StepRow } from './step-row';
 import styles from './recipes.module.css';
 
@@ -19,6 +21,10 @@ export function StepTable({ recipe, change }: PartProps) {
     setRefused(problem === null ? null : t.message(problem));
     return problem;
   };
+  const { box, onKeyDownCapture, go } = useFollow((at, by) => {
+    const next = moved(list, at, by);
+    return !next.every((step, i) => step === list[i]) && put(next) === null;
+  });
   const add = (): void => {
     const last = list.at(-1);
     const id = freshId(list, 'step');
@@ -39,8 +45,8 @@ export function StepTable({ recipe, change }: PartProps) {
                 <th scope="col">{t('view.recipes.more')}</th>
               </tr>
             </thead>
-            <tbody>
-              {list.map((step, at) => <StepRow key={step.id} list={list} at={at} step={step} isOpen={open === step.id} onToggle={() => setOpen(open === step.id ? null : step.id)} put={put} />)}
+            <tbody ref={box} onKeyDownCapture={onKeyDownCapture}>
+              {list.map((step, at) => <StepRow key={step.id} list={list} at={at} step={step} isOpen={open === step.id} onToggle={() => setOpen(open === step.id ? null : step.id)} put={put} go={go} />)}
             </tbody>
           </table>
         </div>
