@@ -32,4 +32,15 @@ test.describe('Drinks', () => {
     await goTo(page, 'Drinks');
     await expect(page.getByRole('heading', { name: 'No drinks are brewed' })).toBeVisible();
   });
+
+  test('offers a quarter of a drink without caffeine, once, and takes it back', async ({ app: { page } }) => {
+    await openDemo(page, 'Lantern Evening');
+    await goTo(page, 'Drinks');
+    const offer = page.getByRole('button', { name: 'Offer a quarter of Filter coffee without caffeine' });
+    await offer.click();
+    await expect(page.getByRole('table', { name: 'How much of each' }).getByText('Filter coffee, no caffeine', { exact: true })).toBeVisible();
+    await expect(offer).toBeHidden();
+    await page.keyboard.press('Control+z');
+    await expect(offer).toBeVisible();
+  });
 });

@@ -41,4 +41,29 @@ test.describe('Kitchen', () => {
     await page.keyboard.press('Alt+1');
     await expect(page.getByRole('region', { name: 'Hands', exact: true }).getByText('Helper 5')).toBeVisible();
   });
+
+  test('a burner measured with water gives what the water took up, and can be forgotten again', async ({ app: { page } }) => {
+    const useful = page.locator('[data-figure-title="Big ring: Reaches the pan"]');
+    const before = Number(await useful.getAttribute('data-figure-value'));
+    await page.getByRole('button', { name: 'Measure it with water' }).first().click();
+    const test = page.getByRole('group', { name: 'Measure it with water' });
+    for (const [name, value] of [['Water', '3'], ['To the boil', '12']] as const) {
+      await test.getByRole('spinbutton', { name, exact: true }).fill(value);
+      await test.getByRole('spinbutton', { name, exact: true }).press('Enter');
+    }
+    const [fromC, potKg] = await Promise.all(['Before', 'Empty pot'].map((name) => test.getByRole('spinbutton', { name }).inputValue().then(Number)));
+    // Sea level and sixty metres differ by a fifth of a degree.
+    const watts = ((3 * 4.18 + (potKg ?? 0) * 0.49) * (100 - (fromC ?? 0)) * 1000) / 720;
+    expect(Math.abs(Number(await useful.getAttribute('data-figure-value')) / watts - 1)).toBeLessThan(0.005);
+    await test.getByRole('button', { name: 'Leave this measurement out' }).click();
+    await expect.poll(async () => Number(await useful.getAttribute('data-figure-value'))).toBe(before);
+  });
+
+  test('a cylinder tells what the day draws from it once a burner names it', async ({ app: { page } }) => {
+    await page.getByRole('button', { name: 'Add a gas cylinder' }).click();
+    await page.getByRole('group', { name: 'Second ring' }).getByRole('combobox', { name: 'Kind' }).selectOption('bottled gas');
+    await page.getByRole('group', { name: 'Second ring' }).getByRole('combobox', { name: 'Cylinder' }).selectOption('Cylinder 1');
+    await expect(page.locator('[data-figure-title="Cylinder 1: The day takes"]')).toBeVisible();
+    await expectAccessible(page);
+  });
 });
