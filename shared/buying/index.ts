@@ -4,3 +4,6 @@ export { needsOfMenu } from './needs';
 export { planBuying } from './plan-buying';
 export { thingNeeds, type ThingInputs } from './things';
 export { ownKey } from './own-lines';
+export { useWord } from './origin-names';
+export { listFor, type WalkingList } from './list-for';
+export * from './substitutes';

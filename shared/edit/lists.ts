@@ -1,11 +1,11 @@
 import type * as z from 'zod';
 import {
-  burnerSchema, dishSchema, dispenserSchema, kitchenSchema, panSchema, personSchema, potSchema, recipeSchema, stationSchema, waveSchema,
-  type Burner, type Dish, type Dispenser, type Event, type Kitchen, type Pan, type Person, type Pot, type Recipe, type Station, type Wave,
+  borrowedSchema, burnerSchema, dishSchema, dispenserSchema, kitchenSchema, ownLineSchema, panSchema, personSchema, potSchema, recipeSchema, shoppingOf, stationSchema, waveSchema,
+  type Borrowed, type Burner, type Dish, type Dispenser, type Event, type Kitchen, type OwnLine, type Pan, type Person, type Pot, type Recipe, type Shopping, type Station, type Wave,
 } from '../event';
 
 /** The name a thing of the event goes by in sentences. */
-export type ThingWord = 'wave' | 'dish' | 'recipe' | 'pan' | 'burner' | 'pot' | 'dispenser' | 'station' | 'person' | 'circuit';
+export type ThingWord = 'wave' | 'dish' | 'recipe' | 'pan' | 'burner' | 'pot' | 'dispenser' | 'station' | 'person' | 'circuit' | 'ownLine' | 'borrowed';
 /** A circuit of the house. */
 export type Circuit = Kitchen['circuits'][number];
 
@@ -24,6 +24,8 @@ export interface ListOf<T extends { readonly id: string }> {
 
 const byName = (item: { readonly name: string }): string => item.name;
 const inKitchen = (event: Event, part: Partial<Kitchen>): Event => ({ ...event, kitchen: { ...event.kitchen, ...part } });
+/** An event with a part of what the cook added to the shopping list replaced. */
+export const inShopping = (event: Event, part: Partial<Shopping>): Event => ({ ...event, shopping: { ...shoppingOf(event), ...part } });
 
 /** Waves of guests. */
 export const waves: ListOf<Wave> = { thing: 'wave', path: ['guests', 'waves'], schema: waveSchema, most: 60, get: (e) => e.guests.waves, put: (e, list) => ({ ...e, guests: { ...e.guests, waves: list } }), nameOf: byName };
@@ -45,3 +47,7 @@ export const stations: ListOf<Station> = { thing: 'station', path: ['kitchen', '
 export const circuits: ListOf<Circuit> = { thing: 'circuit', path: ['kitchen', 'circuits'], schema: kitchenSchema.shape.circuits.unwrap().element, most: 60, get: (e) => e.kitchen.circuits, put: (e, list) => inKitchen(e, { circuits: list }), nameOf: byName };
 /** Helpers. */
 export const people: ListOf<Person> = { thing: 'person', path: ['people'], schema: personSchema, most: 60, get: (e) => e.people, put: (e, list) => ({ ...e, people: list }), nameOf: byName };
+/** The cook's own lines of the shopping list. */
+export const ownLines: ListOf<OwnLine> = { thing: 'ownLine', path: ['shopping', 'ownLines'], schema: ownLineSchema, most: 200, get: (e) => shoppingOf(e).ownLines, put: (e, list) => inShopping(e, { ownLines: list }), nameOf: byName };
+/** What is borrowed. */
+export const borrowed: ListOf<Borrowed> = { thing: 'borrowed', path: ['shopping', 'borrowed'], schema: borrowedSchema, most: 100, get: (e) => shoppingOf(e).borrowed, put: (e, list) => inShopping(e, { borrowed: list }), nameOf: byName };

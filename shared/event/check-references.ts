@@ -1,5 +1,6 @@
 import { whereOf } from './where';
 import { pathText, type EventProblem, type FieldPath } from './problem';
+import { shoppingOf } from './schema/buying';
 import type { Event } from './schema/event';
 
 interface HasId { readonly id: string }
@@ -38,6 +39,8 @@ export function checkUnique(event: Event): EventProblem[] {
     ...twice(event, ['kitchen', 'circuits'], kitchen.circuits),
     ...twice(event, ['kitchen', 'cylinders'], kitchen.cylinders),
     ...twice(event, ['people'], people),
+    ...twice(event, ['shopping', 'ownLines'], shoppingOf(event).ownLines),
+    ...twice(event, ['shopping', 'borrowed'], shoppingOf(event).borrowed),
   ];
 }
 

@@ -5,6 +5,7 @@ export type { DrinksJson } from './drinks-json';
 export type { FryingJson } from './frying-json';
 export { planText } from './plan-text';
 export { shoppingCsv } from './shopping-csv';
+export { shoppingText } from './shopping-text';
 export { csv } from './csv';
 export { readRecipes } from './recipe-read';
 export type { ImportedRecipe, ImportedStep, ImportedYield, ImportProblem } from './recipe-types';

@@ -1,7 +1,7 @@
 import { amountText } from '../measure';
 import type { Plan } from '../plan';
-import { sections } from '../reference';
 import { say, sayMessage, type Formats } from '../words';
+import { sectionText } from './shopping-names';
 
 /** Lines of one part of the page. */
 export type Lines = readonly string[];
@@ -35,11 +35,11 @@ export function shoppingLines({ buying }: Plan, f: Formats): Lines {
   const known = [...buying.sections, ...wanted.map((line) => line.section)];
   const bySection = unique(known).flatMap((section) => {
     const here = wanted.filter((line) => line.section === section).map((line) => say(f, 'report.buy', { name: line.name, buy: amountText(line.buy) }));
-    return here.length === 0 ? [] : [`${sections.find((s) => s.id === section)?.name ?? section}: ${here.join(', ')}`];
+    return here.length === 0 ? [] : [`${sectionText(section, f)}: ${here.join(', ')}`];
   });
   return [
     ...(bySection.length === 0 && buying.lines.length > 0 ? [say(f, 'report.allInHouse')] : bySection),
-    ...(buying.cost === null ? [] : [say(f, 'report.cost', { cost: buying.cost })]),
+    ...(buying.cost === null ? [] : [say(f, buying.unpriced === 0 ? 'report.cost' : 'buying.total', { cost: buying.cost, unpriced: buying.unpriced })]),
     ...(buying.unknown.length === 0 ? [] : [say(f, 'report.unknown', { names: buying.unknown.map((u) => u.ingredient) })]),
   ];
 }

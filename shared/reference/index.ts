@@ -2,6 +2,7 @@
 export * from './parameters';
 export * from './ingredients';
 export * from './things';
+export * from './substitutions';
 export * from './sources';
 export * from './appetite';
 export * from './roles';

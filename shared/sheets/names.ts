@@ -1,3 +1,4 @@
+import { useWord } from '../buying';
 import type { Plan } from '../plan';
 import { ingredient, sections } from '../reference';
 import { say, sayLoose, type Formats } from '../words';
@@ -33,7 +34,10 @@ export function namesOf(plan: Plan, formats: Formats): Names {
   const dishes = lookup(plan.menu.dishes);
   return {
     ingredient: (id) => plan.buying.lines.find((line) => line.ingredient === id)?.name ?? ingredient(id)?.name ?? readable(id),
-    dish: (id) => (id === 'frying-oil' ? say(formats, 'sheets.shopping.oilOrigin') : dishes(id)),
+    dish: (id) => {
+      const use = plan.menu.dishes.some((d) => d.id === id) ? null : useWord(id);
+      return id === 'frying-oil' ? say(formats, 'sheets.shopping.oilOrigin') : use === null ? dishes(id) : say(formats, use);
+    },
     wave: lookup(plan.guests.waves),
     person: lookup(people),
     thing: (id) => {
@@ -42,6 +46,6 @@ export function namesOf(plan: Plan, formats: Formats): Names {
       const word = sayLoose(formats, `sheets.thing.${own}`);
       return word === `sheets.thing.${own}` ? things(own) : word;
     },
-    section: lookup(sections),
+    section: lookup([...sections, { id: 'other', name: say(formats, 'buying.section.other') }]),
   };
 }

@@ -1,4 +1,9 @@
-import type { AmountWords, Entry, Formats } from '../formats';
+import type { AmountWords, Entry, Formats, Inner } from '../formats';
+
+const small = (word: Inner): string => String(word).toLowerCase();
+const guestsWho = (n: number, f: Formats, one: string, more: string): string => (n === 0 ? '' : `: ${f.number(n)} ${f.plural(n, one, more)}`);
+/** Whom a substitution concerns: the dishes by name, and how many guests. */
+export interface SwapWords { readonly dishes: readonly string[]; readonly people: number }
 
 /** Words of the subject `buying`. */
 export const buyingWords = {
@@ -49,6 +54,32 @@ export const buyingWords = {
   'buying.note.risen': (p: { bought: AmountWords; more: AmountWords }, f: Formats) => `${f.amount(p.bought)} bought, all that was asked for then; ${f.amount(p.more)} more is needed now.`,
   'buying.note.fallen': (p: { bought: AmountWords; enough: AmountWords }, f: Formats) => (Number(p.enough.amount) === 0 ? `${f.amount(p.bought)} bought; none of it is needed now.` : `${f.amount(p.bought)} bought; ${f.amount(p.enough)} would do now.`),
   'buying.note.bought': (p: { bought: AmountWords; more: AmountWords }, f: Formats) => `${f.amount(p.bought)} bought.`,
+  'buying.swap.adds': (p: SwapWords & { readonly to: string; readonly allergen: Inner }, f: Formats) => `${p.to} adds ${small(p.allergen)} to ${f.list(p.dishes)}${guestsWho(p.people, f, 'guest avoids it', 'guests avoid it')}.`,
+  'buying.swap.removes': (p: SwapWords & { readonly allergen: Inner }, f: Formats) => `Takes ${small(p.allergen)} out of ${f.list(p.dishes)}${guestsWho(p.people, f, 'guest avoids it', 'guests avoid it')}.`,
+  'buying.swap.closes': (p: SwapWords & { readonly diet: Inner }, f: Formats) => `Closes ${f.list(p.dishes)} to the diet \u201c${small(p.diet)}\u201d${guestsWho(p.people, f, 'guest keeps it', 'guests keep it')}.`,
+  'buying.swap.opens': (p: SwapWords & { readonly diet: Inner }, f: Formats) => `Opens ${f.list(p.dishes)} to the diet \u201c${small(p.diet)}\u201d${guestsWho(p.people, f, 'guest keeps it', 'guests keep it')}.`,
+  'buying.swap.same': 'Changes no allergen and no diet.',
+  'buying.swap.cannot': (p: { to: string }) => `How much ${p.to} it takes cannot be worked out, or it is no oil to fry in. Change the recipe by hand.`,
+  'buying.edit.ownLine': (p: { name: string }) => `own line ${p.name}`,
+  'buying.edit.bought': (p: { name: string }) => `${p.name}: bought`,
+  'buying.edit.notBought': (p: { name: string }) => `${p.name}: not bought`,
+  'buying.edit.later': (p: { name: string }) => `${p.name}: left for later`,
+  'buying.edit.notLater': (p: { name: string }) => `${p.name}: not left for later`,
+  'buying.edit.shopper': (p: { name: string; who: string | null }) => (p.who === null ? `${p.name}: for anybody to buy` : `${p.name}: ${p.who} buys it`),
+  'buying.edit.ownThing': (p: { name: string; own: boolean }) => (p.own ? `${p.name}: our own` : `${p.name}: bought`),
+  'buying.edit.water': (p: { carries: boolean }) => (p.carries ? 'water is brought along' : 'there is a tap'),
+  'buying.edit.swap': (p: { from: string; to: string }) => `${p.to} in place of ${p.from}`,
+  'buying.edit.putBack': (p: { now: string; before: string }) => `${p.before} again in place of ${p.now}`,
+  'buying.edit.noSwap': 'This substitution is not in the table any more, or nothing on the menu uses it. Choose another.',
+  'buying.section.other': 'Elsewhere', 'buying.section.later': 'Later', 'buying.section.borrow': 'To borrow', 'buying.section.bought': 'Bought',
+  'buying.state.open': 'to buy', 'buying.state.part': 'part bought', 'buying.state.later': 'later', 'buying.state.bought': 'bought', 'buying.state.house': 'in the house',
+  'buying.lent.wanted': 'to ask for', 'buying.lent.here': 'here', 'buying.lent.returned': 'returned',
+  'buying.lent.from': (p: { from: string }) => `from ${p.from}`,
+  'buying.lent.line': (p: { count: number; name: string; from: string }, f: Formats) => `${f.number(p.count)} × ${p.name}${p.from === '' ? '' : `, from ${p.from}`}`,
+  'buying.csv.bought': 'Bought', 'buying.csv.state': 'State', 'buying.csv.when': 'When', 'buying.csv.who': 'Who buys it', 'buying.csv.note': 'Note',
+  'buying.text.title': (p: { title: string; day: string }, f: Formats) => `Shopping for ${p.title}, ${f.date(p.day)}`,
+  'buying.text.titleFor': (p: { title: string; day: string; who: string }, f: Formats) => `Shopping for ${p.title}, ${f.date(p.day)}: ${p.who}`,
+  'buying.total': (p: { cost: string; unpriced: number }, f: Formats) => (p.unpriced === 0 ? `Still to buy: ${f.money(p.cost)}.` : `Known prices come to ${f.money(p.cost)}; ${f.number(p.unpriced)} ${f.plural(p.unpriced, 'thing has', 'things have')} no price yet, so it will be more.`),
   'buying.term.edible': 'ready to use, in the recipe\u2019s measure',
   'buying.term.perUnit': (p: { from: string; to: string }) => `${p.to} in one ${p.from} of it`,
   'buying.term.ediblePercent': 'part left after trimming',

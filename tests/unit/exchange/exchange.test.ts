@@ -49,7 +49,7 @@ describe.each(demos)('%s', (name) => {
   it('lists the shopping as a table with a row for each line', () => {
     const rows = readCsv(shoppingCsv(made, formats));
     expect(rows.length).toBe(made.buying.lines.length + 1);
-    expect(new Set(rows.map((r) => r.length))).toEqual(new Set([9]));
+    expect(new Set(rows.map((r) => r.length))).toEqual(new Set([14]));
     expect(rows[0]?.[0]).toBe('Section');
     expect(rows.slice(1).map((r) => String(r[1])).toSorted()).toEqual(made.buying.lines.map((l) => l.name).toSorted());
   });
