@@ -1,15 +1,17 @@
 import { buyingRules } from './register/buying';
+import { calibrationRules } from './register/calibration';
 import { drinksRules } from './register/drinks';
 import { fryingRules } from './register/frying';
 import { guestsRules } from './register/guests';
 import { kitchenRules } from './register/kitchen';
 import { menuRules } from './register/menu';
+import { recipeRules } from './register/recipe';
 import { safetyRules } from './register/safety';
 import { timelineRules } from './register/timeline';
 
 /** Ids of every rule whose figures a person can open. A test keeps this list and the words `rule.<id>` equal. */
 export const ruleIds = [
-  ...guestsRules, ...menuRules, ...buyingRules, ...kitchenRules, ...fryingRules, ...drinksRules, ...timelineRules, ...safetyRules,
+  ...guestsRules, ...menuRules, ...recipeRules, ...buyingRules, ...kitchenRules, ...fryingRules, ...drinksRules, ...timelineRules, ...safetyRules, ...calibrationRules,
 ] as const;
 /** Identifier of a rule. */
 export type RuleId = (typeof ruleIds)[number];

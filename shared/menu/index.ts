@@ -3,3 +3,6 @@ export * from './types';
 export { planMenu } from './plan-menu';
 export { scaleLine, scaleRecipe } from './scale';
 export { contentsOf, type Contents } from './diets';
+export * from './mass-balance';
+export * from './ratio';
+export { weightOf } from './line-weight';

@@ -1,5 +1,6 @@
 import { boardWords } from './catalogue/board';
 import { buyingWords } from './catalogue/buying';
+import { calibrationWords } from './catalogue/calibration';
 import { commandWords } from './catalogue/command';
 import { drinksWords } from './catalogue/drinks';
 import { editWords } from './catalogue/edit';
@@ -10,6 +11,7 @@ import { hostWords } from './catalogue/host';
 import { kitchenWords } from './catalogue/kitchen';
 import { menuWords } from './catalogue/menu';
 import { recipeWords } from './catalogue/recipe';
+import { recipeFiguresWords } from './catalogue/recipe-figures';
 import { reportWords } from './catalogue/report';
 import { rulesWords } from './catalogue/rules';
 import { safetyWords } from './catalogue/safety';
@@ -24,7 +26,7 @@ import { viewRecipesWords } from './catalogue/view-recipes';
 
 /** Every sentence and label on screen, on paper and in the terminal. One language today; a second one is a second object of this type. */
 export const catalogue = {
-  ...boardWords, ...buyingWords, ...commandWords, ...drinksWords, ...editWords, ...eventWords, ...fryingWords, ...guestsWords,
-  ...hostWords, ...kitchenWords, ...menuWords, ...recipeWords, ...reportWords, ...rulesWords, ...safetyWords, ...sheetsWords, ...shelfWords, ...shellWords,
+  ...boardWords, ...buyingWords, ...calibrationWords, ...commandWords, ...drinksWords, ...editWords, ...eventWords, ...fryingWords, ...guestsWords,
+  ...hostWords, ...kitchenWords, ...menuWords, ...recipeWords, ...recipeFiguresWords, ...reportWords, ...rulesWords, ...safetyWords, ...sheetsWords, ...shelfWords, ...shellWords,
   ...timelineWords, ...unitsWords, ...viewPrepWords, ...viewRecipesWords, ...viewRecipeEditWords,
 } as const;

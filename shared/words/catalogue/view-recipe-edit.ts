@@ -13,6 +13,9 @@ export const viewRecipeEditWords = {
   'view.recipes.toTasteStart': 'to taste: the amount is a start',
   'view.recipes.perBowlLong': 'goes into each bowl of batter only as it is finished',
 
+  'view.recipes.massInside': 'Weight of what goes in',
+  'view.recipes.massPromised': 'Weight by the yield',
+
   'view.recipes.by': 'Who does it',
   'view.recipes.perKgPassive': 'By itself, per kg',
   'view.recipes.perBatchPassive': 'By itself, per batch',

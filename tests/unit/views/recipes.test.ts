@@ -8,10 +8,8 @@ import { parseShelf } from '../../../shared/household';
 import { ingredient } from '../../../shared/reference';
 import { byRole, findRecipes } from '../../../src-renderer/views/menu/recipes/find-recipes';
 import { firstAnswer, keptLines, openLines, ownFood, settle, startFood, typedAnswer } from '../../../src-renderer/views/menu/recipes/line-answer';
-import { massCheck } from '../../../src-renderer/views/menu/recipes/mass-check';
 import { moved } from '../../../src-renderer/views/menu/recipes/moved';
 import { duplicateRecipe, freeId, putOnMenu, shortName } from '../../../src-renderer/views/menu/recipes/put-on-menu';
-import { ratioRows, usualBase } from '../../../src-renderer/views/menu/recipes/ratio';
 import { finish, firstForm, weighed } from '../../../src-renderer/views/menu/recipes/settle-form';
 import { pastedRecipes } from '../../../src-renderer/views/menu/recipes/text-recipe';
 import { withoutStep } from '../../../src-renderer/views/menu/recipes/without-step';
@@ -39,9 +37,6 @@ const only = (found: { readonly recipes: readonly ImportedRecipe[] }): ImportedR
 };
 const entry = ({ amount, unit }: { readonly amount: string; readonly unit: string }) => `${amount} ${unit}`;
 const wordsOf = (one: Recipe) => one.ingredients.map((line) => ingredient(line.ingredient)?.name ?? '').join(' ');
-const made = (yieldText: { amount: string; unit: 'kg' | 'L' | 'piece' }, grams: number) =>
-  recipeSchema.parse({ id: 'r', name: 'R', role: 'plain', yield: { amount: yieldText, portions: 4 }, ingredients: [{ ingredient: 'onion', amount: { amount: String(grams), unit: 'g' } }] });
-const verdictOfBeans = (kg: string) => massCheck(recipeSchema.parse({ id: 'r', name: 'R', role: 'pulse', yield: { amount: { amount: kg, unit: 'kg' }, portions: 4 }, ingredients: [{ ingredient: 'kidney-beans-dry', amount: { amount: '1', unit: 'kg' } }] })).verdict;
 
 describe('putting a recipe on the menu', () => {
   it('copies what the event uses into it, and the file still opens', () => {
@@ -200,54 +195,6 @@ describe('finishing a recipe taken in', () => {
         expect(openLines(shown) + keptLines(shown).length).toBe(one.lines.length);
       }
     }
-  });
-});
-
-describe('the mass check', () => {
-  it('says when the yield promises more than goes in, or much less', () => {
-    expect(massCheck(made({ amount: '3.1', unit: 'kg' }, 2400))).toMatchObject({ verdict: 'more', inside: { amount: '2400', unit: 'g' }, promised: { amount: '3100', unit: 'g' } });
-    expect(massCheck(made({ amount: '2.5', unit: 'kg' }, 2400)).verdict).toBe('fits');
-    expect(massCheck(made({ amount: '1', unit: 'kg' }, 2400)).verdict).toBe('less');
-    expect(massCheck(made({ amount: '2.4', unit: 'L' }, 2400)).verdict).toBe('fits');
-    expect(massCheck(made({ amount: '12', unit: 'piece' }, 2400))).toMatchObject({ verdict: 'unknown', promised: null });
-  });
-
-  it('says nothing of more while something cannot be weighed', () => {
-    const one = made({ amount: '9', unit: 'kg' }, 100);
-    expect(massCheck({ ...one, ingredients: [...one.ingredients, ...recipeSchema.parse({ ...one, ingredients: [{ ingredient: 'moon-root', amount: { amount: '2', unit: 'piece' } }] }).ingredients] })).toMatchObject({ verdict: 'fits', unweighed: ['moon-root'] });
-  });
-
-  it('lets dry beans take up water, and no more than they do', () => {
-    const most = ingredient('kidney-beans-dry')?.cookedFactor ?? 0;
-    expect(most).toBeGreaterThan(1.5);
-    expect(verdictOfBeans('1')).toBe('fits');
-    expect(verdictOfBeans(String(most))).toBe('swells');
-    expect(verdictOfBeans(String(most * 1.2))).toBe('more');
-  });
-
-  it('has no complaint that a recipe of the starter shelf makes more than goes in', () => {
-    expect(shelf.filter((one) => massCheck(one).verdict === 'more').map((one) => one.id)).toEqual([]);
-  });
-});
-
-describe('the ratio', () => {
-  const { ingredients } = recipe('greens-fritters');
-  it('tells every ingredient in percent of the base by weight', () => {
-    expect(usualBase(ingredients)).toBe('chickpea-flour');
-    const rows = ratioRows(ingredients, 'chickpea-flour');
-    expect(rows.find((row) => row.ingredient === 'chickpea-flour')?.percent).toBe(100);
-    expect(rows.find((row) => row.ingredient === 'water')?.percent).toBeCloseTo(80, 6);
-  });
-
-  it('adds lines of one food up, and tells no percent of what cannot be weighed', () => {
-    const lines = recipeSchema.parse({ id: 'r', name: 'R', role: 'plain', yield: { amount: { amount: '1', unit: 'kg' }, portions: 4 },
-      ingredients: [{ ingredient: 'onion', amount: { amount: '100', unit: 'g' } }, { ingredient: 'salt', amount: { amount: '5', unit: 'g' } }, { ingredient: 'onion', amount: { amount: '0.1', unit: 'kg' } }, { ingredient: 'moon-root', amount: { amount: '1', unit: 'piece' } }] }).ingredients;
-    expect(ratioRows(lines, 'onion')).toEqual([{ ingredient: 'onion', grams: 200, percent: 100 }, { ingredient: 'salt', grams: 5, percent: 2.5 }, { ingredient: 'moon-root', grams: null, percent: null }]);
-    expect(ratioRows(lines, 'moon-root').every((row) => row.percent === null)).toBe(true);
-  });
-
-  it('the base is 100 whatever the recipe', () => {
-    for (const one of shelf) expect(ratioRows(one.ingredients, usualBase(one.ingredients)).find((row) => row.ingredient === usualBase(one.ingredients))?.percent, one.id).toBe(100);
   });
 });
 

@@ -1,13 +1,17 @@
+import { Fragment } from 'react';
 import { roleIds } from '../../../../shared/event';
+import type { Figure } from '../../../../shared/figure';
+import { amountOf, amountText } from '../../../../shared/measure';
+import { massBalance } from '../../../../shared/menu';
 import { ingredientName } from '../../../app/ingredient-name';
 import { useSpeaker } from '../../../app/speak';
 import { Choice } from '../../../parts/choice';
+import { FigureButton } from '../../../parts/figure-button';
 import { Mark } from '../../../parts/mark';
 import { NumberField } from '../../../parts/number-field';
 import { TextField } from '../../../parts/text-field';
 import { AmountField } from './amount-field';
 import type { PartProps } from './change';
-import { massCheck } from './mass-check';
 import { roleMeans } from './role-means';
 import styles from './recipes.module.css';
 
@@ -34,15 +38,21 @@ const sentences = {
   fits: 'view.recipes.massKnown', unknown: 'view.recipes.massKnown', swells: 'view.recipes.massSwells', more: 'view.recipes.massMore', less: 'view.recipes.massLess',
 } as const;
 
+/** A sentence about weights with its two figures in their places; each opens its working. */
 function Mass({ recipe }: Pick<PartProps, 'recipe'>) {
   const t = useSpeaker();
-  const { inside, promised, verdict, unweighed } = massCheck(recipe);
-  const p = { inside: t.formats.amount(inside), promised: promised === null ? '' : t.formats.amount(promised) };
-  const words = promised === null ? t('view.recipes.massOpen', p) : t(sentences[verdict], p);
+  const { inside, promised, verdict, unweighed } = massBalance(recipe);
+  const places = { inside: '{inside}', promised: '{promised}' };
+  const words = promised === null ? t('view.recipes.massOpen', places) : t(sentences[verdict], places);
   const isOff = verdict === 'more' || verdict === 'less';
+  const weight = (figure: Figure, title: string) => <FigureButton figure={figure} title={title}>{t.formats.amount(amountText(amountOf(figure.value, 'g')))}</FigureButton>;
   return (
     <p className={isOff ? styles['off'] : styles['mass']} role="status" data-verdict={verdict}>
-      {isOff && <Mark kind="watch" />} {words}{unweighed.length > 0 && ` ${t('view.recipes.massUnweighed', { foods: t.formats.list([...new Set(unweighed)].map(ingredientName)) })}`}
+      {isOff && <Mark kind="watch" />}{' '}
+      {words.split(/(\{inside\}|\{promised\})/).map((part) => (
+        <Fragment key={part}>{part === places.inside ? weight(inside, t('view.recipes.massInside')) : part === places.promised && promised !== null ? weight(promised, t('view.recipes.massPromised')) : part}</Fragment>
+      ))}
+      {unweighed.length > 0 && ` ${t('view.recipes.massUnweighed', { foods: t.formats.list(unweighed.map(ingredientName)) })}`}
     </p>
   );
 }

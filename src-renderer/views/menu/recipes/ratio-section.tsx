@@ -1,11 +1,12 @@
 import { useState } from 'react';
 import type { Recipe } from '../../../../shared/event';
+import { ratioRows, usualBase } from '../../../../shared/menu';
 import { ingredientName } from '../../../app/ingredient-name';
 import { useSpeaker } from '../../../app/speak';
 import { Choice } from '../../../parts/choice';
+import { FigureButton } from '../../../parts/figure-button';
 import table from '../../../parts/table.module.css';
 import { ViewSection } from '../../../parts/view-page';
-import { ratioRows, usualBase } from './ratio';
 import styles from './recipes.module.css';
 
 /** The recipe as a ratio: every ingredient in percent of one of them. */
@@ -13,7 +14,7 @@ export function RatioSection({ recipe }: { readonly recipe: Recipe }) {
   const t = useSpeaker();
   const [chosen, setChosen] = useState<string | null>(null);
   const foods = [...new Set(recipe.ingredients.map((line) => line.ingredient))];
-  const base = chosen !== null && foods.includes(chosen) ? chosen : usualBase(recipe.ingredients);
+  const base = chosen !== null && foods.includes(chosen) ? chosen : usualBase(recipe);
   return (
     <ViewSection title={t('view.recipes.ratio')} lead={t('view.recipes.ratioLead')}>
       <div className={styles['ratio']}>
@@ -22,11 +23,11 @@ export function RatioSection({ recipe }: { readonly recipe: Recipe }) {
           <caption className="unseen">{t('view.recipes.ratio')}</caption>
           <thead><tr><th scope="col">{t('view.recipes.food')}</th><th scope="col" className={table['n']}>{t('view.recipes.weight')}</th><th scope="col" className={table['n']}>{t('view.recipes.percent')}</th></tr></thead>
           <tbody>
-            {ratioRows(recipe.ingredients, base).map((row) => (
+            {ratioRows(recipe, base).map((row) => (
               <tr key={row.ingredient} data-ratio={row.ingredient}>
                 <td>{ingredientName(row.ingredient)}</td>
-                <td className={table['n']}>{row.grams === null ? '–' : `${t.formats.number(row.grams, row.grams < 10 ? 1 : 0)} g`}</td>
-                <td className={table['n']}>{row.percent === null ? '–' : `${t.formats.number(row.percent, row.percent < 10 ? 1 : 0)} %`}</td>
+                <td className={table['n']}>{row.grams === null ? '–' : <FigureButton figure={row.grams} title={`${ingredientName(row.ingredient)}: ${t('view.recipes.weight')}`}>{`${t.formats.number(row.grams.value, row.grams.value < 10 ? 1 : 0)} g`}</FigureButton>}</td>
+                <td className={table['n']}>{row.percent === null ? '–' : <FigureButton figure={row.percent} title={`${ingredientName(row.ingredient)}: ${t('view.recipes.percent')}`}>{`${t.formats.number(row.percent.value, row.percent.value < 10 ? 1 : 0)} %`}</FigureButton>}</td>
               </tr>
             ))}
           </tbody>
