@@ -1,99 +1,77 @@
 import type { ReactElement } from 'react';
-import { wholeNeed, type ShoppingLine } from '../../buying';
-import { settle } from '../../household';
+import { listFor, wholeNeed, type WalkingList } from '../../buying';
 import { say } from '../../words';
 import { amountWords } from '../amounts';
-import { shiftDay } from '../calendar';
-import { TickBox } from '../paper/marks';
 import type { SheetContext, SheetDraft } from '../types';
+import { BorrowList } from './borrow-list';
+import { SectionRows } from './shopping-rows';
 
-/** Packs by number and size; nothing for one single pack, which says the same as the amount. */
-function packsOf(line: ShoppingLine, { formats: f }: SheetContext): string {
-  if (line.packs.length === 1 && line.packs[0]?.count === 1) return '';
-  return line.packs.map((pack) => say(f, 'sheets.shopping.packs', { count: pack.count, size: amountWords(f, pack.size) }).replaceAll(' ', '\u00a0')).join(' + ');
-}
-
-/** The day of the second trip, `YYYY-MM-DD`, when it buys this line: what does not keep as long as the first trip is early. */
-function freshDay(line: ShoppingLine, { plan }: SheetContext): string | null {
-  const trip = plan.day.tasks.find((t) => t.id === 'shop/fresh');
-  const keeps = settle(plan.event, 'day.keepsDays').value;
-  return trip === undefined || line.keepsDays === null || line.keepsDays >= keeps ? null : shiftDay(plan.event.day, Math.floor(trip.start / 1440));
-}
-
-/** When it is to be bought, and what stands in the house already. */
-function remarks(line: ShoppingLine, context: SheetContext): string {
-  const { plan, formats: f } = context;
-  const parts: string[] = [];
-  const fresh = freshDay(line, context);
-  if (fresh !== null) parts.push(say(f, 'sheets.shopping.fresh', { day: f.date(fresh) }));
-  else if (line.keepsDays !== null && line.keepsDays <= 14) parts.push(say(f, 'sheets.shopping.notBefore', { day: f.date(shiftDay(plan.event.day, -line.keepsDays)) }));
-  if (line.larder.amount.gt(0)) parts.push(say(f, 'sheets.shopping.house', { amount: amountWords(f, line.larder) }));
-  if (line.optional) parts.push(say(f, 'sheets.shopping.optional'));
-  return parts.join('; ');
-}
-
-/** Dishes named in a row, those that use most first; the rest are counted. */
-const mostNamed = 3;
-
-function Line({ line, costs, context }: { readonly line: ShoppingLine; readonly costs: boolean; readonly context: SheetContext }): ReactElement {
+function ListTable({ list, shared, context }: { readonly list: WalkingList; readonly shared: boolean; readonly context: SheetContext }): ReactElement {
   const { formats: f, names } = context;
-  const dishes = [...new Set(line.origins.toSorted((a, b) => b.amount.amount.cmp(a.amount.amount)).map((o) => names.dish(o.dish)))];
-  const packs = packsOf(line, context);
-  const remark = remarks(line, context);
+  const costs = [...list.sections.flatMap((s) => s.lines), ...list.later].some((line) => line.cost !== undefined);
   return (
-    <tr>
-      <td className="tickcell"><TickBox small /></td>
-      <td className="n"><strong>{amountWords(f, line.buy)}</strong>{packs !== '' && <><br /><span className="small">{packs}</span></>}</td>
-      <td><strong>{line.name}</strong>{remark !== '' && <><br /><span className="small">{remark}</span></>}</td>
-      <td className="n small">{amountWords(f, wholeNeed(line))}</td>
-      <td className="small">{f.list(dishes.length > mostNamed + 1 ? [...dishes.slice(0, mostNamed), say(f, 'sheets.shopping.moreDishes', { n: dishes.length - mostNamed })] : dishes)}</td>
-      {costs && <td className="n small">{line.cost === undefined ? '' : f.money(line.cost)}</td>}
-    </tr>
+    <table className="shopping">
+      <thead>
+        <tr>
+          <th scope="col" className="w1">{say(f, 'sheets.tick')}</th>
+          <th scope="col" className="n w2">{say(f, 'sheets.shopping.buy')}</th>
+          <th scope="col">{say(f, 'sheets.shopping.what')}</th>
+          <th scope="col" className="n w3">{say(f, 'sheets.shopping.need')}</th>
+          <th scope="col" className="w4">{say(f, 'sheets.shopping.for')}</th>
+          {costs && <th scope="col" className="n w5">{say(f, 'sheets.shopping.cost')}</th>}
+        </tr>
+      </thead>
+      {list.sections.map(({ section, lines }) => <SectionRows key={section} title={names.section(section)} lines={lines} costs={costs} shared={shared} context={context} />)}
+      {list.later.length > 0 && <SectionRows title={say(f, 'buying.section.later')} lines={list.later} costs={costs} shared={shared} context={context} />}
+    </table>
   );
 }
 
-function Section({ section, lines, costs, context }: { readonly section: string; readonly lines: readonly ShoppingLine[]; readonly costs: boolean; readonly context: SheetContext }): ReactElement {
-  const [first, ...rest] = lines;
-  return (
-    <>
-      <tbody className="keep">
-        <tr className="sectionrow"><th scope="rowgroup" colSpan={costs ? 6 : 5}>{context.names.section(section)}</th></tr>
-        {first !== undefined && <Line line={first} costs={costs} context={context} />}
-      </tbody>
-      <tbody>{rest.map((line) => <Line key={line.ingredient} line={line} costs={costs} context={context} />)}</tbody>
-    </>
-  );
-}
-
-/** The shopping list by section, in walking order. What need not be bought is left out. Not made when nothing is to be bought. */
-export function shoppingDrafts(context: SheetContext): readonly SheetDraft[] {
+/** What stands under the whole list: the cost with what it leaves out, what is bought, what the house has of its own, what the table does not know. */
+function Under({ context }: { readonly context: SheetContext }): ReactElement {
   const { plan: { buying }, formats: f, names } = context;
-  const lines = buying.lines.filter((line) => line.buy.amount.gt(0));
-  if (lines.length === 0) return [];
-  const costs = lines.some((line) => line.cost !== undefined);
+  const bought = buying.lines.filter((l) => l.state === 'bought');
+  return (
+    <div className="cautions">
+      {buying.cost !== null && <p><strong>{say(f, 'buying.total', { cost: buying.cost, unpriced: buying.unpriced })}</strong></p>}
+      {bought.length > 0 && <p>{say(f, 'buying.sheet.bought', { names: bought.map((l) => l.name) })}</p>}
+      {buying.ownThings.length > 0 && <p>{say(f, 'buying.sheet.own', { things: buying.ownThings.map((o) => `${o.name} ${amountWords(f, wholeNeed(o))}`) })}</p>}
+      {buying.unknown.map((u) => <p key={u.ingredient}>{say(f, 'sheets.shopping.unknown', { ingredient: names.ingredient(u.ingredient), dishes: f.list(u.dishes.map(names.dish)) })}</p>)}
+    </div>
+  );
+}
+
+const isEmpty = (list: WalkingList): boolean => list.sections.length === 0 && list.later.length === 0;
+const plainLetters = (name: string): string => name.normalize('NFKD').replaceAll(/[^A-Za-z0-9]+/g, '-').replaceAll(/^-+|-+$/g, '').toLowerCase();
+
+/** A page for each shopper, when the list is split: their lines only. Its id holds to the name, and to the place where names are written alike. */
+function shopperDrafts(context: SheetContext): SheetDraft[] {
+  const { plan: { buying }, formats: f } = context;
+  const used = new Set<string>();
+  return buying.shoppers.flatMap((who, i) => {
+    const list = listFor(buying, who);
+    if (isEmpty(list)) return [];
+    const name = plainLetters(who);
+    const id = `shopping-${name === '' || used.has(name) ? `${name}${i + 1}` : name}`;
+    used.add(name);
+    return [{ kind: 'shopping', id, title: say(f, 'sheets.titled', { title: say(f, 'sheets.kind.shopping'), of: who }), note: '', content: <ListTable list={list} shared={false} context={context} /> }];
+  });
+}
+
+/**
+ * The shopping list by section, in walking order, with what is left for later and what is borrowed; then a page for each shopper. What need not
+ * be bought is left out. Not made when nothing is to be bought or borrowed.
+ */
+export function shoppingDrafts(context: SheetContext): readonly SheetDraft[] {
+  const { plan: { buying }, formats: f } = context;
+  const list = listFor(buying);
+  if (isEmpty(list) && !buying.borrowed.some((b) => !b.returned)) return [];
   const content = (
     <>
-      <table className="shopping">
-        <thead>
-          <tr>
-            <th scope="col" className="w1">{say(f, 'sheets.tick')}</th>
-            <th scope="col" className="n w2">{say(f, 'sheets.shopping.buy')}</th>
-            <th scope="col">{say(f, 'sheets.shopping.what')}</th>
-            <th scope="col" className="n w3">{say(f, 'sheets.shopping.need')}</th>
-            <th scope="col" className="w4">{say(f, 'sheets.shopping.for')}</th>
-            {costs && <th scope="col" className="n w5">{say(f, 'sheets.shopping.cost')}</th>}
-          </tr>
-        </thead>
-        {buying.sections.map((section) => {
-          const own = lines.filter((line) => line.section === section);
-          return own.length === 0 ? null : <Section key={section} section={section} lines={own} costs={costs} context={context} />;
-        })}
-      </table>
-      <div className="cautions">
-        {buying.cost !== null && <p><strong>{say(f, 'sheets.shopping.total', { cost: f.money(buying.cost) })}</strong></p>}
-        {buying.unknown.map((u) => <p key={u.ingredient}>{say(f, 'sheets.shopping.unknown', { ingredient: names.ingredient(u.ingredient), dishes: f.list(u.dishes.map(names.dish)) })}</p>)}
-      </div>
+      {!isEmpty(list) && <ListTable list={list} shared context={context} />}
+      <BorrowList context={context} />
+      <Under context={context} />
     </>
   );
-  return [{ kind: 'shopping', id: 'shopping', title: say(f, 'sheets.kind.shopping'), note: '', content }];
+  return [{ kind: 'shopping', id: 'shopping', title: say(f, 'sheets.kind.shopping'), note: '', content }, ...shopperDrafts(context)];
 }

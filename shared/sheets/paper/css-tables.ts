@@ -41,6 +41,8 @@ export const tableCss = `
 .sheet .shopping td { padding-top: 0.5mm; padding-bottom: 0.5mm; line-height: 1.15; }
 .sheet .shopping .sectionrow th { padding: 0.8mm 0 0.3mm; border-bottom-width: 1pt; }
 .sheet .shopping td { overflow-wrap: break-word; }
+.sheet .borrow { margin-top: 3mm; }
+.sheet .borrow td { padding-top: 1mm; padding-bottom: 1mm; }
 .sheet .tasks { table-layout: fixed; }
 .sheet .tasks .t0 { width: 15mm; }
 .sheet .tasks .t1 { width: 26mm; }

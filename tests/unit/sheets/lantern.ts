@@ -64,13 +64,19 @@ const task = (id: string, kind: Task['kind'], start: number, end: number, more: 
   id, kind, name: { id: 'sheets.kind.fry' }, start: minutes(start), end: minutes(end), who: ['fryer'], attention: 1, needs: [], after: [], slack: 10, ...more,
 });
 
+/** A line nobody has marked, priced or given to a shopper. */
+const unmarked = (key: string) => ({
+  key, kind: 'food' as const, bought: amountOf(0, 'g'), buyFigure: fig(1, 'kg'), state: key === 'water' ? 'house' as const : 'open' as const, note: null,
+  price: { price: null, per: amountOf(1, 'kg') }, when: null, shopper: null,
+});
+
 /** The plan: `batches` of frying, `jobs` more jobs of the fryer on the day. */
 export function lanternPlan(options: { readonly batches?: number; readonly jobs?: number; readonly event?: Record<string, unknown> } = {}): Plan {
   const event = lanternEvent(options.event);
   const load: LoadPlan = {
     station: 'stove', pan: 'wok', dish: 'fritters', pieces: fig(19, 'pieces'), limitedBy: 'space',
     limits: { space: fig(19, 'pieces'), dip: fig(24, 'pieces'), heat: fig(31, 'pieces'), oilRatio: fig(26, 'pieces'), rim: fig(40, 'pieces') },
-    fryMinutes: 4, cycleMinutes: fig(5, 'min'), dipC: fig(15, 'K'), kgPerHour: fig(5.7, 'kg/h'), remedy: null,
+    fryMinutes: 4, cycleMinutes: fig(5, 'min'), dipC: fig(15, 'K'), kgPerHour: fig(5.7, 'kg/h'), remedy: null, remedies: [],
   };
   const batchCount = options.batches ?? 24;
   const jobs = Array.from({ length: options.jobs ?? 0 }, (_, i) => task(`job-${i}`, 'serve', 700 + 5 * i, 704 + 5 * i));
@@ -83,16 +89,16 @@ export function lanternPlan(options: { readonly batches?: number; readonly jobs?
     },
     menu: { dishes: [dish(event, 'fritters', 'piece', 'piece', 300), dish(event, 'tea', 'cup', 'L', 12)], diets: [], allergies: [{ allergen: 'nuts', people: 2, containing: ['fritters'], open: ['tea'] }] },
     buying: {
-      sections: ['flour-grain', 'tea-coffee', 'tap'], cost: '7.40', unknown: [], notCounted: [],
+      sections: ['flour-grain', 'tea-coffee', 'tap'], cost: '7.40', costFigure: fig(7.4, 'money'), unpriced: 1, shoppers: [], ownThings: [], borrowed: [], unknown: [], notCounted: [],
       lines: [
-        { ingredient: 'chickpea-flour', name: 'Chickpea flour', section: 'flour-grain', need: amountOf('3.6', 'kg'), needFigure: fig(3.6, 'kg'), origins: [{ dish: 'fritters', amount: amountOf('3.6', 'kg') }], larder: amountOf('0.5', 'kg'), buy: amountOf('4', 'kg'), packs: [{ count: 2, size: amountOf('2', 'kg') }], cost: '7.40', keepsDays: null, optional: false },
-        { ingredient: 'spinach', name: 'Spinach', section: 'flour-grain', need: amountOf('900', 'g'), needFigure: fig(900, 'g'), origins: [{ dish: 'fritters', amount: amountOf('900', 'g') }], larder: amountOf('0', 'g'), buy: amountOf('1000', 'g'), packs: [{ count: 5, size: amountOf('200', 'g') }], keepsDays: 2, optional: false },
-        { ingredient: 'water', name: 'Water', section: 'tap', need: amountOf('12', 'L'), needFigure: fig(12, 'L'), origins: [{ dish: 'tea', amount: amountOf('12', 'L') }], larder: amountOf('0', 'L'), buy: amountOf('0', 'L'), packs: [], keepsDays: null, optional: false },
+        { ...unmarked('chickpea-flour'), ingredient: 'chickpea-flour', name: 'Chickpea flour', section: 'flour-grain', need: amountOf('3.6', 'kg'), needFigure: fig(3.6, 'kg'), origins: [{ dish: 'fritters', amount: amountOf('3.6', 'kg') }], larder: amountOf('0.5', 'kg'), buy: amountOf('4', 'kg'), packs: [{ count: 2, size: amountOf('2', 'kg') }], cost: '7.40', keepsDays: null, optional: false },
+        { ...unmarked('spinach'), ingredient: 'spinach', name: 'Spinach', section: 'flour-grain', need: amountOf('900', 'g'), needFigure: fig(900, 'g'), origins: [{ dish: 'fritters', amount: amountOf('900', 'g') }], larder: amountOf('0', 'g'), buy: amountOf('1000', 'g'), packs: [{ count: 5, size: amountOf('200', 'g') }], keepsDays: 2, optional: false },
+        { ...unmarked('water'), ingredient: 'water', name: 'Water', section: 'tap', need: amountOf('12', 'L'), needFigure: fig(12, 'L'), origins: [{ dish: 'tea', amount: amountOf('12', 'L') }], larder: amountOf('0', 'L'), buy: amountOf('0', 'L'), packs: [], keepsDays: null, optional: false },
       ],
     },
     kitchen: { pans: [], burners: [] },
     frying: {
-      ...fried(event, batchCount), loads: [load], served: [], shortages: [], leads: [], sessions: [{ station: 'stove', pan: 'wok', heatOnAt: minutes(652), readyAt: minutes(666), heatOffAt: minutes(840) }],
+      ...fried(event, batchCount), loads: [load], served: [], shortages: [], leads: [], waits: [], pauses: [], oilEnds: [], care: [], batchBound: fig(batchCount, 'batches'), sessions: [{ station: 'stove', pan: 'wok', heatOnAt: minutes(652), readyAt: minutes(666), heatOffAt: minutes(840) }],
       oil: [{ pan: 'wok', fillLitres: fig(3, 'L'), uptakeLitres: fig(1.1, 'L'), heatUpMinutes: fig(14, 'min'), topUps: [{ afterBatch: 10, litres: 0.4 }], loadedFreeRimMm: fig(46, 'mm'), loadedFillShare: fig(0.38, '') }],
       fillLitres: fig(3, 'L'), uptakeLitres: fig(1.1, 'L'), buyLitres: fig(4.1, 'L'), batchCount: fig(batchCount, 'batches'), bowlCount: fig(5, 'bowls'), batterKg: fig(11, 'kg'), pieces: fig(300, 'pieces'), problems: [],
     },

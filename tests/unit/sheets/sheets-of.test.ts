@@ -114,7 +114,7 @@ describe('the other sheets', () => {
     expect(words).toContain('from Thursday 10 December');
     expect(words).toContain(`${amount('0.5', 'kg')} in the house`);
     expect(words).not.toContain('Water');
-    expect(words).toContain('Known prices together: €7.40');
+    expect(words).toContain('Known prices come to €7.40; 1 thing has no price yet, so it will be more.');
   });
 
   it('make ahead: by day, with amounts, what is measured per bowl, and where it keeps', () => {

@@ -8,11 +8,13 @@ import { afterJobs, oilAwayJobs, serveJobs, setUpJobs, shopJobs } from '../../..
 import { dayEvent, inputsOf, type TestDay } from './make-day';
 
 const amount = (n: number, unit: UnitId = 'kg') => ({ amount: new Big(n), unit });
+const one = figure(1, 'kg', () => ({ rule: 'timeline.busy', terms: [], sum: { op: 'number', value: 1 } }));
 const line = (ingredient: string, keepsDays: number | null, dish: string, buy = 1): ShoppingLine => ({
-  ingredient, name: ingredient, section: 'dry', need: amount(1), needFigure: figure(1, 'kg', () => ({ rule: 'timeline.busy', terms: [], sum: { op: 'number', value: 1 } })),
+  key: ingredient, kind: 'food', bought: amount(0), buyFigure: one, state: 'open', note: null, price: { price: null, per: amount(1) }, when: null, shopper: null,
+  ingredient, name: ingredient, section: 'dry', need: amount(1), needFigure: one,
   origins: [{ dish, amount: amount(1) }], larder: amount(0), buy: amount(buy), packs: [], keepsDays, optional: false,
 });
-const buying = (lines: ShoppingLine[]): BuyingPlan => ({ lines, sections: [], cost: null, unknown: [], notCounted: [] });
+const buying = (lines: ShoppingLine[]): BuyingPlan => ({ lines, sections: [], cost: null, costFigure: null, unpriced: 0, shoppers: [], ownThings: [], borrowed: [], unknown: [], notCounted: [] });
 const work = (dishes: ReadonlySet<string>) => (dishes.has('a') ? -1440 + 480 : Number.POSITIVE_INFINITY);
 const values = dayValues(dayEvent({ people: [] }));
 const never = () => Number.POSITIVE_INFINITY;
