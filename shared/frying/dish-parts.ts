@@ -1,7 +1,7 @@
-import type { Event, Frying } from '../event';
+import type { Dish, Event, Frying } from '../event';
 import type { DishPlan } from '../menu';
 import { settle } from '../household';
-import { balanced, servesAll, solve, type FryProblem, type FrySolution } from './exact';
+import { balanced, fewestBatches, freshPlan, isPlan, servesAll, solve, waitingOf, type FryProblem, type FrySolution } from './exact';
 import type { FryLine } from './lines';
 import { sizeLoad, type SizedLoad } from './load';
 
@@ -23,42 +23,59 @@ export function dishParts(event: Event, dish: DishPlan, frying: Frying, lines: r
   });
 }
 
-/** Changes tried on a problem: more pans (on the fastest line), a longer hold, a larger load. */
-export interface Trial {
-  readonly morePans?: number;
-  readonly moreHold?: number;
-  readonly loadTimes?: number;
-}
-
 /**
  * Solves a dish over its lines. Unequal lines share the demand by their rate: each portion goes to the line furthest behind its share
- * (exact for one line; over several unequal lines the split is a rule, not a proof).
+ * (exact for one line; over several unequal lines the split is a rule, not a proof). Further batches of a dish fried freshest go to the line
+ * whose pieces wait longest.
  */
-export const solveParts = (event: Event, frying: Frying, parts: readonly DishPart[], wanted: readonly number[]): FrySolution[] =>
-  splitByRate(parts.map((p) => p.rate), wanted).map((mine, at) => evened(event, problemOf(event, frying, parts[at], mine, {})));
+export function solveParts(event: Event, frying: Frying, parts: readonly DishPart[], wanted: readonly number[], fresh: Dish['fryFresh']): FrySolution[] {
+  const problems = splitByRate(parts.map((p) => p.rate), wanted).map((mine, at) => problemOf(event, frying, parts[at], mine));
+  const found = problems.map((p) => ({ problem: p, solution: solve(p) }));
+  if (fresh === undefined) return found.map(({ problem, solution }) => evened(event, problem, solution));
+  const waits = found.map(({ problem, solution }) => waitingOf({ ...problem, wanted: solution.served }, solution.batches));
+  const longest = waits.indexOf(Math.max(...waits));
+  return found.map(({ problem, solution }, at) => freshened(event, problem, solution, at === longest ? fresh.moreBatches : 0));
+}
 
-/** Solved, then without tiny batches where portions may wait a little longer: as many batches, at the same minutes. */
-function evened(event: Event, problem: FryProblem): FrySolution {
-  const found = solve(problem);
+/** Without tiny batches where portions may wait a little longer: as many batches, at the same minutes. */
+function evened(event: Event, problem: FryProblem, found: FrySolution): FrySolution {
   const atLeast = Math.ceil(problem.load * settle(event, 'fry.leastBatch').value);
   return { ...found, batches: balanced({ ...problem, wanted: found.served, lead: found.lead }, found.batches, atLeast, settle(event, 'fry.moreWait').value) };
 }
 
-/** True when a change lets every portion be served. More pans go to the first line, which then takes a larger share. */
-export function trialServes(event: Event, frying: Frying, parts: readonly DishPart[], wanted: readonly number[], trial: Trial): boolean {
-  const rates = parts.map((p, at) => (at === 0 ? (p.rate * (p.line.pans.length + (trial.morePans ?? 0))) / p.line.pans.length : p.rate));
-  return splitByRate(rates, wanted).every((mine, at) => servesAll(problemOf(event, frying, parts[at], mine, at === 0 ? trial : { ...trial, morePans: 0 })));
+/** With several equal pans: partial plans kept, and how many are looked at, so that a plan takes some tens of milliseconds at most. */
+const several = { width: 8, effort: 400_000 };
+
+/** The freshest plan for the portions that are served, with `more` batches than the fewest, or as many more as there can be. */
+function freshened(event: Event, problem: FryProblem, found: FrySolution, more: number): FrySolution {
+  const small = Math.ceil(problem.load * settle(event, 'fry.leastBatch').value);
+  const dear = settle(event, 'fry.smallBatch').value;
+  const served = { ...problem, wanted: found.served, lead: found.lead, earliest: Math.max(problem.earliest, (found.served[0] ?? 0) - problem.hold - problem.fry) };
+  for (let n = more; n >= 0; n -= 1) {
+    const plan = freshPlan(served, { more: n, small, dear, ...several });
+    if (plan !== null) return { ...found, batches: plan.batches };
+  }
+  return evened(event, problem, found);
 }
 
-function problemOf(event: Event, frying: Frying, part: DishPart | undefined, wanted: readonly number[], trial: Trial): FryProblem {
-  const more = trial.morePans ?? 0;
-  const pans = (part?.line.pans.length ?? 0) + more;
+/** Fewest batches of the portions a line serves of a dish if its pans were this dish's own: no plan has fewer. */
+export function aloneBatches(event: Event, frying: Frying, part: DishPart, served: readonly number[], lead: number): number {
+  const problem = problemOf(event, frying, part, served);
+  const answer = fewestBatches({ ...problem, lead, free: () => problem.pans, earliest: (served[0] ?? 0) - problem.hold - problem.fry });
+  return isPlan(answer) ? answer.length : 0;
+}
+
+/** True when every portion can be served if guests wait up to so many minutes for theirs, in the pans as other dishes leave them. */
+export const servesWaiting = (event: Event, frying: Frying, parts: readonly DishPart[], wanted: readonly number[], guestsWait: number): boolean =>
+  splitByRate(parts.map((p) => p.rate), wanted).every((mine, at) => servesAll({ ...problemOf(event, frying, parts[at], mine), lead: -guestsWait }));
+
+function problemOf(event: Event, frying: Frying, part: DishPart | undefined, wanted: readonly number[]): FryProblem {
+  const pans = part?.line.pans.length ?? 0;
   const taken = part?.line.taken;
   return {
-    wanted, pans, earliest: -Infinity,
-    load: Math.max(1, Math.floor((part?.load.plan.pieces.value ?? 1) * (trial.loadTimes ?? 1))),
+    wanted, pans, earliest: -Infinity, load: part?.load.plan.pieces.value ?? 1,
     fry: part?.load.plan.fryMinutes ?? 1, cycle: Math.max(part?.load.plan.cycleMinutes.value ?? 1, part?.load.plan.fryMinutes ?? 1),
-    hold: Math.floor(frying.holdMinutes) + (trial.moreHold ?? 0), lead: Math.floor(event.preferences.fryLeadMinutes),
+    hold: Math.floor(frying.holdMinutes), lead: Math.floor(event.preferences.fryLeadMinutes),
     free: (minute) => pans - (taken?.get(minute) ?? 0),
   };
 }

@@ -2,5 +2,7 @@
 export * from './types';
 export * from './exact';
 export * from './rules';
+export { loadInputs, type LoadInputs } from './load-inputs';
 export { planFrying } from './plan';
 export { fryingNeeds, fryingOilOrigin } from './needs';
+export { fryOffers, offerSaves, type FryOffer } from './offers';

@@ -40,26 +40,43 @@ function signature({ pan, burner }: PanState, sharing: number): string {
   return JSON.stringify([shape, rimMm, depthMm, bottomMm, lengthMm, widthMm, massKg, material, oilLitres, burner.usefulW.value, sharing]);
 }
 
-/** Marks a pan of the line as used from `from` up to (not with) `to`. */
-export function take(line: FryLine, from: number, to: number): void {
-  for (let t = from; t < to; t += 1) line.taken.set(t, (line.taken.get(t) ?? 0) + 1);
+/** A batch's time in a pan, and of which dish. */
+export interface PanTime {
+  readonly from: number;
+  readonly to: number;
+  readonly dish: string;
 }
 
 /**
- * Which pan of a line takes each interval: in order of start, the first pan that is free. As never more intervals overlap than there are
- * pans, one always is (colouring of interval graphs). @throws RangeError when more overlap, which would be a fault of the planner.
+ * Marks pans of the line as used by one dish: from each put-in until the pan is free, and `change` minutes before and after, in which another
+ * dish may not be in that pan. Of one dish the batches follow each other without that, so a minute counts the most pans it uses at once nearby.
  */
-export function assignPans(line: FryLine, intervals: readonly { readonly from: number; readonly to: number }[]): string[] {
-  const freeAt = line.pans.map(() => -Infinity);
-  const chosen: string[] = intervals.map(() => '');
-  const order = intervals.map((_, i) => i).sort((a, b) => (intervals[a]?.from ?? 0) - (intervals[b]?.from ?? 0) || a - b);
+export function takeFor(line: FryLine, times: readonly Omit<PanTime, 'dish'>[], change: number): void {
+  const used = new Map<number, number>();
+  for (const { from, to } of times) for (let t = from; t < to; t += 1) used.set(t, (used.get(t) ?? 0) + 1);
+  const wide = new Map<number, number>();
+  for (const [minute, n] of used) for (let t = minute - change; t <= minute + change; t += 1) if (n > (wide.get(t) ?? 0)) wide.set(t, n);
+  for (const [minute, n] of wide) line.taken.set(minute, (line.taken.get(minute) ?? 0) + n);
+}
+
+/**
+ * Which pan of a line takes each batch: in order of put-in, of the pans that are free best one that fried this dish last, else one that has
+ * had `change` minutes since another. As never more batches overlap than there are pans, one always is free (colouring of interval graphs).
+ * @throws RangeError when more overlap, which would be a fault of the planner.
+ */
+export function assignPans(line: FryLine, times: readonly PanTime[], change: number): string[] {
+  const pans = line.pans.map((p) => ({ id: p.pan.id, freeAt: -Infinity, dish: '' }));
+  const chosen: string[] = times.map(() => '');
+  const order = times.map((_, i) => i).sort((a, b) => (times[a]?.from ?? 0) - (times[b]?.from ?? 0) || a - b);
   for (const i of order) {
-    const interval = intervals[i];
-    const pan = freeAt.findIndex((t) => interval !== undefined && t <= interval.from);
-    const state = line.pans[pan];
-    if (interval === undefined || state === undefined) throw new RangeError('more batches at once than pans');
-    freeAt[pan] = interval.to;
-    chosen[i] = state.pan.id;
+    const time = times[i];
+    if (time === undefined) continue;
+    const free = pans.filter((pan) => pan.freeAt <= time.from);
+    const pan = free.find((f) => f.dish === time.dish) ?? free.find((f) => f.dish === '' || f.freeAt + change <= time.from) ?? free[0];
+    if (pan === undefined) throw new RangeError('more batches at once than pans');
+    pan.freeAt = time.to;
+    pan.dish = time.dish;
+    chosen[i] = pan.id;
   }
   return chosen;
 }

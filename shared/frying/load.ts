@@ -8,7 +8,7 @@ import type { LoadLimit, LoadPlan } from './types';
 
 /** A load with the inputs it came from. */
 export interface SizedLoad {
-  readonly plan: Omit<LoadPlan, 'station' | 'dish' | 'remedy'>;
+  readonly plan: Omit<LoadPlan, 'station' | 'dish' | 'remedy' | 'remedies'>;
   readonly inputs: LoadInputs;
   /** The burner can keep the oil at its temperature at all. */
   readonly heats: boolean;

@@ -1,14 +1,16 @@
 import type { Event } from '../event';
-import { computed, divide, entered, figure, just, logarithm, minus, plus, sumOf, times, worked, type Figure, type Term } from '../figure';
+import { computed, divide, entered, figure, just, plus, sumOf, times, type Figure, type Term } from '../figure';
 import { settle, settledTerm } from '../household';
-import { depthOf, fillShareOf, freeRimOf, heatUpSeconds, meanCp } from '../kitchen';
+import { depthOf, fillShareOf, freeRimOf } from '../kitchen';
 import type { DishSchedule } from './schedule';
+import { heatUpFrom } from './heat';
 import { loadedOil } from './load-limits';
 import type { SizedLoad } from './load';
 import { uptakeLitres } from './rules';
 import type { Batch, OilPlan } from './types';
 
-interface PanLoad {
+/** The heaviest load of a pan: it decides how the oil is heated and how high it stands. */
+export interface PanLoad {
   readonly load: SizedLoad;
   readonly pieces: number;
 }
@@ -17,19 +19,22 @@ interface PanLoad {
 export function oilPlans(event: Event, batches: readonly Batch[], dishes: readonly DishSchedule[]): OilPlan[] {
   return event.kitchen.pans.flatMap((pan, at) => {
     const mine = batches.filter((b) => b.pan === pan.id);
-    const loads = mine.flatMap((b) => loadOf(dishes, b));
-    const heaviest = loads.reduce<PanLoad | null>((best, l) => (best === null || weight(l) > weight(best) ? l : best), null);
+    const heaviest = heaviestLoad(mine, dishes);
     if (heaviest === null) return [];
     const fill = figure(pan.oilLitres, 'L', () => ({ rule: 'fry.fill', terms: [entered('litres', { word: 'kitchen.term.coldOil' }, pan.oilLitres, 'L', `kitchen.pans[${at}].oilLitres`)], sum: just('litres') }));
     const { load, pieces } = heaviest;
     const loaded = loadedOil(load.inputs, computed('pieces', { word: 'frying.term.pieces' }, pieces, 'pieces', 'frying.method.schedule'), pieces);
     const { shape } = load.inputs;
     return [{
-      pan: pan.id, fillLitres: fill, uptakeLitres: uptakeOf(event, mine, dishes), heatUpMinutes: heatUp(event, load), topUps: topUps(event, pan.oilLitres, mine, dishes),
+      pan: pan.id, fillLitres: fill, uptakeLitres: uptakeOf(event, mine, dishes), heatUpMinutes: heatUpFrom(event, load, settledTerm('cold', settle(event, 'oil.coldC'))), topUps: topUps(event, pan.oilLitres, mine, dishes),
       loadedFreeRimMm: freeRimOf(shape, depthOf(shape, loaded)), loadedFillShare: fillShareOf(loaded, load.inputs.state.fullLitres),
     }];
   });
 }
+
+/** The heaviest load among batches of one pan; null when nothing is fried in it. */
+export const heaviestLoad = (mine: readonly Batch[], dishes: readonly DishSchedule[]): PanLoad | null =>
+  mine.flatMap((b) => loadOf(dishes, b)).reduce<PanLoad | null>((best, l) => (best === null || weight(l) > weight(best) ? l : best), null);
 
 const weight = (l: PanLoad): number => l.pieces * l.load.inputs.pieceKg.value;
 
@@ -38,7 +43,8 @@ function loadOf(dishes: readonly DishSchedule[], b: Batch): PanLoad[] {
   return part === undefined ? [] : [{ load: part.load, pieces: b.pieces }];
 }
 
-const batchUptake = (event: Event, b: Batch, dishes: readonly DishSchedule[]): number => {
+/** Litres of oil that leave a pan with one batch. */
+export const batchUptake = (event: Event, b: Batch, dishes: readonly DishSchedule[]): number => {
   const frying = dishes.find((d) => d.dish.id === b.dish)?.frying;
   return frying === undefined ? 0 : uptakeLitres((b.pieces * frying.pieceBatterG) / 1000, frying.oilUptakeKgPerKg, settle(event, 'oil.rho20').value / 1000);
 };
@@ -75,26 +81,4 @@ function topUps(event: Event, fill: number, mine: readonly Batch[], dishes: read
     }
   });
   return out;
-}
-
-/** Minutes from cold oil to frying heat, with the loss to the room. */
-function heatUp(event: Event, load: SizedLoad): Figure {
-  const [a, b, cold, loss, metal] = [settle(event, 'oil.cp.a'), settle(event, 'oil.cp.b'), settle(event, 'oil.coldC'), settle(event, 'loss.UA'), settle(event, `${load.inputs.state.pan.material}.cp`)];
-  const i = load.inputs;
-  const at = event.kitchen.pans.findIndex((p) => p.id === i.state.pan.id);
-  const target = i.frying.targetC;
-  const room = event.kitchen.roomC;
-  const net = i.netKw.value;
-  const power = net + (loss.value * (target - room)) / 1000;
-  const capacity = i.oilKg.value * meanCp(a.value, b.value, cold.value, target) + i.state.pan.massKg * metal.value;
-  const value = heatUpSeconds({ heatCapacity: capacity, power, loss: loss.value / 1000, from: cold.value, to: target, room }) / 60;
-  const perKw = divide('loss', 1000);
-  const heat = plus(times('oil', plus('a', times('b', divide(plus('cold', 'target'), 2)))), times('pan', 'metal'));
-  return figure(value, 'min', () => ({
-    rule: 'fry.heatUp',
-    terms: [worked('oil', { word: 'frying.term.oilKg' }, i.oilKg), settledTerm('a', a), settledTerm('b', b), settledTerm('cold', cold), settledTerm('metal', metal), settledTerm('loss', loss),
-      worked('net', { word: 'frying.term.net' }, i.netKw), entered('pan', { word: 'frying.term.panKg' }, i.state.pan.massKg, 'kg', `kitchen.pans[${at}].massKg`),
-      { key: 'target', label: { word: 'frying.term.targetC' }, value: target, unit: 'degC', origin: i.fryTerm.origin ?? { kind: 'definition' } }],
-    sum: divide(times(divide(heat, perKw), logarithm(divide(plus('net', times(perKw, minus('target', 'cold'))), 'net'))), 60),
-  }));
 }

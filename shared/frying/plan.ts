@@ -1,13 +1,16 @@
 import type { Event } from '../event';
 import type { KitchenPlan } from '../kitchen';
 import type { MenuPlan } from '../menu';
+import type { Message } from '../words';
 import { planBowls } from './bowls-plan';
 import { fryLines } from './lines';
 import { oilPlans } from './oil';
-import { loadRemedy } from './remedy';
+import { oilCareNotes } from './oil-care';
+import { changeTotal, oilEnds } from './oil-end';
+import { loadRemedies } from './remedy';
 import { scheduleFrying, type DishSchedule } from './schedule';
 import { oilSessions } from './sessions';
-import { batchCount, batterKg, bowlCount, fillTotal, oilToBuy, pieceCount, uptakeTotal } from './totals';
+import { batchBound, batchCount, batterKg, bowlCount, fillTotal, oilToBuy, pieceCount, uptakeTotal, waitPlan } from './totals';
 import type { FryingPlan, LoadPlan } from './types';
 
 /**
@@ -20,19 +23,35 @@ export function planFrying(event: Event, menu: MenuPlan, kitchen: KitchenPlan): 
   const oil = oilPlans(event, batches, schedule.dishes);
   const fillLitres = fillTotal(oil);
   const uptakeLitres = uptakeTotal(oil);
+  const { sessions, pauses } = oilSessions(event, batches, oil, schedule.dishes);
+  const ends = oilEnds(event, batches, oil, sessions, schedule.dishes);
+  const panName = (id: string): string => event.kitchen.pans.find((p) => p.id === id)?.name ?? id;
   return {
     loads: schedule.dishes.flatMap((d) => loadsOf(event, d)), batches, bowls,
     served: schedule.dishes.map((d) => d.served), shortages: schedule.dishes.flatMap((d) => d.shortages), leads: schedule.dishes.flatMap((d) => d.leads),
-    sessions: oilSessions(event, batches, oil), oil, fillLitres, uptakeLitres, buyLitres: oilToBuy(event, fillLitres, uptakeLitres),
+    sessions, pauses, oil, oilEnds: ends, fillLitres, uptakeLitres, buyLitres: oilToBuy(event, fillLitres, uptakeLitres, changeTotal(event, ends)),
     batchCount: batchCount(schedule.dishes, batches), bowlCount: bowlCount(event, bowls), batterKg: batterKg(bowls), pieces: pieceCount(batches),
+    waits: schedule.dishes.flatMap((d) => waitPlan(d, batches)), care: oilCareNotes(batches, schedule.dishes, panName),
+    get batchBound() {
+      return batchBound(schedule.dishes);
+    },
     problems: schedule.dishes.flatMap((d) => (d.problem === null ? [] : [d.problem])),
   };
 }
 
-/** One load for every pan, so that a view can say what each pan takes; equal pans share figures and remedy. */
+/** One load for every pan, so that a view can say what each pan takes; equal pans share figures and remedies. Remedies size many loads again: only for whoever reads them. */
 function loadsOf(event: Event, { dish, parts }: DishSchedule): LoadPlan[] {
   return parts.flatMap((part) => {
-    const remedy = loadRemedy(event, part);
-    return part.line.pans.map((p) => ({ ...part.load.plan, station: part.line.station.id, dish: dish.id, pan: p.pan.id, remedy }));
+    let found: readonly Message[] | null = null;
+    const remedies = (): readonly Message[] => (found ??= loadRemedies(event, part));
+    return part.line.pans.map((p) => ({
+      ...part.load.plan, station: part.line.station.id, dish: dish.id, pan: p.pan.id,
+      get remedies() {
+        return remedies();
+      },
+      get remedy() {
+        return remedies()[0] ?? null;
+      },
+    }));
   });
 }

@@ -1,11 +1,15 @@
 import type { Event, Frying } from '../event';
+import { planGuests } from '../guests';
+import { settle } from '../household';
+import { planKitchen } from '../kitchen';
 import { minutes } from '../measure';
-import type { DishPlan, MenuPlan } from '../menu';
+import { planMenu, type DishPlan, type MenuPlan } from '../menu';
 import type { Message } from '../words';
-import { dishParts, solveParts, type DishPart } from './dish-parts';
-import { portionMinutes, type FrySolution } from './exact';
+import { aloneBatches, dishParts, solveParts, type DishPart } from './dish-parts';
+import { portionMinutes, waitingOf, type FrySolution } from './exact';
 import { leadsOf } from './leads';
-import { assignPans, take, type FryLine } from './lines';
+import { assignPans, fryLines, takeFor, type FryLine } from './lines';
+import { byOilCare } from './oil-care';
 import { shortagesOf, type Doubt } from './shortage';
 import type { Batch, LeadPlan, ServedPlan, Shortage } from './types';
 import { mainWave } from './waves';
@@ -19,6 +23,10 @@ export interface DishSchedule {
   readonly shortages: readonly Shortage[];
   readonly leads: readonly LeadPlan[];
   readonly problem: Message | null;
+  /** Minutes the pieces of each batch wait from lift to eating, in the order the batches were found. */
+  readonly waits: readonly number[];
+  /** No plan has fewer batches of this dish; worked out when asked for. */
+  readonly atLeast: () => number;
 }
 /** All batches, numbered in order of put-in (bowls not yet given), and the dishes. */
 export interface Schedule {
@@ -30,23 +38,23 @@ interface Placed {
   readonly batch: Omit<Batch, 'number' | 'pan'>;
 }
 
-/** Fried dishes of the menu: clean ones before those that leave crumbs in the oil, then in the order of the menu. */
+/** Fried dishes of the menu in the order that is kindest to the oil. */
 const friedDishes = (menu: MenuPlan): { dish: DishPlan; frying: Frying }[] =>
-  menu.dishes.flatMap((dish) => (dish.recipe.frying === undefined ? [] : [{ dish, frying: dish.recipe.frying }]))
-    .sort((a, b) => Number(a.frying.crumbly) - Number(b.frying.crumbly));
+  menu.dishes.flatMap((dish) => (dish.recipe.frying === undefined ? [] : [{ dish, frying: dish.recipe.frying }])).sort(byOilCare);
 
 /** Places every fried dish, one after another; a later dish finds the pans of the earlier ones busy. */
 export function scheduleFrying(event: Event, menu: MenuPlan, lines: readonly FryLine[]): Schedule {
   const placed: Placed[] = [];
+  const change = Math.round(settle(event, 'fry.changeOver').value);
   const dishes = friedDishes(menu).map(({ dish, frying }): DishSchedule => {
     const parts = dishParts(event, dish, frying, lines);
     const wanted = portionMinutes(dish.demand.values.map((n) => Math.max(0, Math.round(n))), dish.demand.fromMinute);
     if (parts.length === 0) {
-      return { dish, frying, parts, served: servedPlan(dish, wanted), shortages: shortagesOf(event, dish, frying, [], wanted, wanted, null), leads: [], problem: whyNot(event, dish, wanted.length) };
+      return { dish, frying, parts, served: servedPlan(dish, wanted), shortages: shortagesOf(event, dish, frying, [], wanted, wanted, null, unmetWith), leads: [], problem: whyNot(event, dish, wanted.length), waits: [], atLeast: () => 0 };
     }
-    const solutions = solveParts(event, frying, parts, wanted);
+    const solutions = solveParts(event, frying, parts, wanted, event.menu.dishes.find((d) => d.id === dish.id)?.fryFresh);
     const unmet = solutions.flatMap((s) => s.unmet);
-    const shortages = shortagesOf(event, dish, frying, parts, wanted, unmet, doubtOf(solutions, parts));
+    const shortages = shortagesOf(event, dish, frying, parts, wanted, unmet, doubtOf(solutions, parts), unmetWith);
     solutions.forEach((solution, at) => {
       const part = parts[at];
       if (part === undefined) return;
@@ -54,11 +62,29 @@ export function scheduleFrying(event: Event, menu: MenuPlan, lines: readonly Fry
         const eaten = solution.served.slice(b.first, b.end);
         placed.push(batchOf(event, dish, frying, part, b.dropAt, eaten));
       }
-      for (const b of solution.batches) take(part.line, b.dropAt, b.dropAt + part.load.plan.cycleMinutes.value);
+      takeFor(part.line, solution.batches.map((b) => ({ from: b.dropAt, to: b.dropAt + part.load.plan.cycleMinutes.value })), change);
     });
-    return { dish, frying, parts, served: servedPlan(dish, unmet), shortages, leads: leadsOf(event, dish, frying, parts, solutions), problem: null };
+    const waits = solutions.flatMap((sol, at) => sol.batches.map((b) => waitingOf({ wanted: sol.served, fry: parts[at]?.load.plan.fryMinutes ?? 0 }, [b])));
+    const atLeast = (): number => leastBatches(event, frying, parts, solutions);
+    return { dish, frying, parts, served: servedPlan(dish, unmet), shortages, leads: leadsOf(event, dish, frying, parts, solutions), problem: null, waits, atLeast };
   });
-  return { batches: number(placed, lines), dishes };
+  return { batches: number(placed, lines, change), dishes };
+}
+
+/** Portions nobody gets, by dish, with the event planned again from its guests. */
+function unmetWith(event: Event): ReadonlyMap<string, number> {
+  const { dishes } = scheduleFrying(event, planMenu(event, planGuests(event)), fryLines(event, planKitchen(event)));
+  return new Map(dishes.map((d) => [d.dish.id, d.served.unmet.reduce((a, b) => a + b, 0)]));
+}
+
+/** One line: the fewest with the pans to itself. Several unequal lines: full batches of the largest load. */
+function leastBatches(event: Event, frying: Frying, parts: readonly DishPart[], solutions: readonly FrySolution[]): number {
+  const [part, solution] = [parts[0], solutions[0]];
+  if (parts.length > 1 || part === undefined || solution === undefined) {
+    const pieces = solutions.reduce((sum, s) => sum + s.served.length, 0);
+    return Math.ceil(pieces / Math.max(1, ...parts.map((p) => p.load.plan.pieces.value)) - 1e-9);
+  }
+  return aloneBatches(event, frying, part, solution.served, solution.lead);
 }
 
 function doubtOf(solutions: readonly FrySolution[], parts: readonly DishPart[]): Doubt {
@@ -77,10 +103,10 @@ function batchOf(event: Event, dish: DishPlan, frying: Frying, part: DishPart, d
   return { line: part.line, batch };
 }
 
-function number(placed: readonly Placed[], lines: readonly FryLine[]): Batch[] {
+function number(placed: readonly Placed[], lines: readonly FryLine[], change: number): Batch[] {
   const withPans = lines.flatMap((line) => {
     const mine = placed.filter((p) => p.line === line);
-    const pans = assignPans(line, mine.map(({ batch }) => ({ from: batch.dropAt, to: batch.panFreeAt })));
+    const pans = assignPans(line, mine.map(({ batch }) => ({ from: batch.dropAt, to: batch.panFreeAt, dish: batch.dish })), change);
     return mine.map((p, i) => ({ ...p.batch, pan: pans[i] ?? '' }));
   });
   return withPans.sort((a, b) => a.dropAt - b.dropAt || (a.pan < b.pan ? -1 : 1)).map((batch, i) => ({ ...batch, number: i + 1 }));

@@ -3,7 +3,7 @@ import { computed, countOf, divide, entered, figure, most, plus, roundUp, sumOf,
 import { settle, settledTerm } from '../household';
 import { purchaseLitres } from './rules';
 import type { DishSchedule } from './schedule';
-import type { Batch, Bowl, OilPlan } from './types';
+import type { Batch, Bowl, OilPlan, WaitPlan } from './types';
 
 const schedule = 'frying.method.schedule';
 const list = (key: string, word: string, value: readonly number[], unit: string): Term => computed(key, { word }, value, unit, schedule);
@@ -35,6 +35,27 @@ export const batchCount = (dishes: readonly DishSchedule[], batches: readonly Ba
   const counted = countOf('batches');
   return { rule: 'fry.batches', terms: [pieces(batches), ...terms], sum: terms.length === 0 ? counted : most(counted, plus(...terms.map((t) => t.key))) };
 });
+
+/** Fewest batches any plan could have: each dish's, with its pans to itself, added up. Worked out when asked for, as it solves every dish once more. */
+export function batchBound(dishes: readonly DishSchedule[]): Figure {
+  const bound = dishes.map((d) => ({ name: d.dish.name, least: d.atLeast() }));
+  return figure(bound.reduce((sum, b) => sum + b.least, 0), 'batches', () => {
+    const terms = bound.map((b, i) => computed(`dish${i}`, { word: 'frying.term.aloneBatches', params: { dish: b.name } }, b.least, 'batches', 'frying.method.alone'));
+    return terms.length === 0 ? { rule: 'fry.bound', terms: [pieces([])], sum: countOf('batches') } : { rule: 'fry.bound', terms, sum: plus(...terms.map((t) => t.key)) };
+  });
+}
+
+/** How long the pieces of a dish wait, from the minutes of each of its batches; null when nothing of it is fried. */
+export function waitPlan({ dish, waits }: DishSchedule, batches: readonly Batch[]): WaitPlan[] {
+  const mine = batches.filter((b) => b.dish === dish.id);
+  if (mine.length === 0) return [];
+  const [minutes, fried] = [waits.reduce((a, b) => a + b, 0), mine.reduce((sum, b) => sum + b.pieces, 0)];
+  const all = figure(minutes, 'min', () => ({ rule: 'fry.waiting', terms: [list('waits', 'frying.term.batchWaits', waits, 'min')], sum: sumOf('waits') }));
+  return [{
+    dish: dish.id, minutes: all, smallestBatch: mine.reduce((least, b) => Math.min(least, b.pieces), Infinity),
+    perPiece: figure(minutes / fried, 'min', () => ({ rule: 'fry.waitingEach', terms: [worked('waiting', { word: 'frying.term.waiting' }, all), pieces(mine)], sum: divide('waiting', sumOf('batches')) })),
+  }];
+}
 
 /** Pieces fried: the pieces of all batches. */
 export const pieceCount = (batches: readonly Batch[]): Figure =>
@@ -79,10 +100,11 @@ export const fillTotal = (oil: readonly OilPlan[]): Figure => eachOf('fry.fills'
 export const uptakeTotal = (oil: readonly OilPlan[]): Figure => eachOf('fry.uptakes', 'frying.term.panUptake', oil.map((o) => o.uptakeLitres));
 
 /** Oil to have in the house, L: fills, uptake, and what drips and splashes. Rule `fry.oilPurchase`. */
-export function oilToBuy(event: Event, fill: Figure, uptake: Figure): Figure {
+export function oilToBuy(event: Event, fill: Figure, uptake: Figure, changes: Figure | null): Figure {
   const drip = settle(event, 'oil.lossExtra');
-  return figure(purchaseLitres(fill.value, uptake.value, drip.value), 'L', () => ({
-    rule: 'fry.oilPurchase', terms: [worked('fill', { word: 'frying.term.fill' }, fill), worked('uptake', { word: 'frying.term.uptake' }, uptake), settledTerm('drip', drip)],
-    sum: plus('fill', times('uptake', plus(1, 'drip'))),
+  const fresh = changes === null ? [] : [worked('changes', { word: 'frying.term.changeFills' }, changes)];
+  return figure(purchaseLitres(fill.value + (changes?.value ?? 0), uptake.value, drip.value), 'L', () => ({
+    rule: 'fry.oilPurchase', terms: [worked('fill', { word: 'frying.term.fill' }, fill), ...fresh, worked('uptake', { word: 'frying.term.uptake' }, uptake), settledTerm('drip', drip)],
+    sum: plus('fill', ...fresh.map((t) => t.key), times('uptake', plus(1, 'drip'))),
   }));
 }

@@ -21,8 +21,10 @@ export interface LoadPlan {
   readonly cycleMinutes: Figure;
   readonly dipC: Figure;
   readonly kgPerHour: Figure;
-  /** What would let more in, with its gain. */
+  /** What would let more in, with its gain: the easiest of `remedies`. */
   readonly remedy: Message | null;
+  /** Everything that would let more in, each worked out again with its gain, the easiest first. */
+  readonly remedies: readonly Message[];
 }
 
 /** One frying. */
@@ -74,7 +76,7 @@ export interface Shortage {
   readonly to: Minutes;
   readonly wanted: number;
   readonly unmet: number;
-  /** The smallest changes that serve everybody, each tried out. */
+  /** The smallest change of each kind that serves everybody, each planned again from the guests to the batches; worked out when first asked for. */
   readonly remedies: readonly Message[];
   /** No plan on these pans leaves fewer without. False when a quick rule answered, when several unequal pans share the dish by a rule, or when another dish has taken the pans first. */
   readonly proven: boolean;
@@ -116,6 +118,57 @@ export interface OilPlan {
   readonly loadedFillShare: Figure;
 }
 
+/** A pause of one pan between two batches that is long enough to decide about the heat. */
+export interface OilPause {
+  readonly station: string;
+  readonly pan: string;
+  /** The pan is free. */
+  readonly from: Minutes;
+  /** The next batch goes in. */
+  readonly to: Minutes;
+  /** `off`: heat off at `from`, lit again at `lightAt`; `low`: heat low, somebody beside it all the time. */
+  readonly decision: 'off' | 'low';
+  readonly lightAt: Minutes;
+  /** Oil at the end of the pause if the heat were off, °C, and minutes to heat it again from there. */
+  readonly cooledC: Figure;
+  readonly reheatMinutes: Figure;
+  /** Gas or current of either way, kWh. */
+  readonly lowKwh: Figure;
+  readonly offKwh: Figure;
+}
+
+/** Temperature of a pan's oil, °C, one value a minute: the lowest in that minute. */
+export interface OilCurve {
+  readonly fromMinute: Minutes;
+  readonly celsius: readonly number[];
+}
+
+/** What becomes of the oil of one pan. */
+export interface OilEnd {
+  readonly pan: string;
+  /** Fresh oil after these batches; empty when one fill does. */
+  readonly changeAfter: readonly number[];
+  /** Batter fried for each litre of oil poured in all. */
+  readonly batterPerLitre: Figure;
+  readonly leftLitres: Figure;
+  /** Minutes until it may be moved, by its own cooling; the house rule of hours may be longer. */
+  readonly coolMinutes: Figure;
+  /** When it may be moved: the later of the two. */
+  readonly movableAt: Minutes;
+  /** Worked out when asked for. */
+  readonly curve: OilCurve;
+}
+
+/** How long fried pieces of a dish wait for whoever eats them. */
+export interface WaitPlan {
+  readonly dish: string;
+  /** Minutes from lift to eating, all pieces together. */
+  readonly minutes: Figure;
+  /** The same for one piece, on average. */
+  readonly perPiece: Figure;
+  readonly smallestBatch: number;
+}
+
 /** What the room `frying` computes. */
 export interface FryingPlan {
   readonly loads: readonly LoadPlan[];
@@ -130,6 +183,14 @@ export interface FryingPlan {
   readonly uptakeLitres: Figure;
   readonly buyLitres: Figure;
   readonly batchCount: Figure;
+  /** No plan has fewer batches: each dish's fewest with its pans to itself, added up. Equal to `batchCount` when the plan is proven the best. */
+  readonly batchBound: Figure;
+  readonly waits: readonly WaitPlan[];
+  /** Pauses in which something has to be decided about the heat. */
+  readonly pauses: readonly OilPause[];
+  readonly oilEnds: readonly OilEnd[];
+  /** Dishes that go into oil in which another has left crumbs, taste or allergens. */
+  readonly care: readonly Message[];
   readonly bowlCount: Figure;
   readonly batterKg: Figure;
   readonly pieces: Figure;

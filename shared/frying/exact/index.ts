@@ -5,5 +5,6 @@ export * from './solve';
 export * from './balance';
 export * from './least-unmet';
 export * from './bowls';
+export * from './smallness';
 export * from './fresh-plan';
 export * from './waiting';

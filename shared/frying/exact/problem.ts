@@ -13,7 +13,7 @@ export interface FryProblem {
   readonly cycle: number;
   /** Longest wait from lift to eating, minutes. */
   readonly hold: number;
-  /** Least wait from lift to eating, minutes: lifted this early so that a hitch leaves no tray empty. 0 to `hold`. */
+  /** Least wait from lift to eating, minutes: lifted this early so that a hitch leaves no tray empty. Up to `hold`; below 0 guests may wait so long for theirs. */
   readonly lead: number;
   /** Earliest minute anything may be put in; -Infinity when there is no limit. */
   readonly earliest: number;

@@ -33,8 +33,8 @@ export function solve(given: FryProblem, effort?: number): FrySolution {
   return { served, unmet: unmet.map((i) => problem.wanted[i] ?? 0), batches: rest.batches, lead: rest.lead, exact };
 }
 
-/** True when everybody can be served, if need be without lead. */
-export const servesAll = (problem: FryProblem): boolean => isPlan(fewestBatches({ ...fromUsefulStart(problem), lead: 0 }));
+/** True when everybody can be served, if need be without lead. A lead below zero lets guests wait so long for theirs. */
+export const servesAll = (problem: FryProblem): boolean => isPlan(fewestBatches({ ...fromUsefulStart(problem), lead: Math.min(0, problem.lead) }));
 
 /** Nothing lifted before hold allows it is ever eaten; a finite start keeps every search finite, also when no pan is ever free. */
 const fromUsefulStart = (p: FryProblem): FryProblem => ({ ...p, earliest: Math.max(p.earliest, (p.wanted[0] ?? 0) - p.hold - p.fry) });

@@ -67,7 +67,7 @@ export async function againstSolver(problems: number, start: number, every: numb
     waitingProven += 1;
     // The solver may use up to so many batches more; the planner takes exactly so many, where there are portions enough for them.
     const t2 = performance.now();
-    const plans = Array.from({ length: more + 1 }, (_, n) => freshPlan(p, { more: n, small: 0, dear: 0, width: Infinity })).filter((x) => x !== null);
+    const plans = Array.from({ length: more + 1 }, (_, n) => freshPlan(p, { more: n, small: 0, dear: 0, width: Infinity, effort: Infinity })).filter((x) => x !== null);
     oursMs += performance.now() - t2;
     const waiting = Math.min(...plans.map((x) => waitingOf(p, x.batches)));
     if (!plans.every((x) => x.exact) || waiting !== best.waiting) differences.push(`${start + i * 7919}: waiting ${waiting} with ${more} more, proven ${best.waiting}`);

@@ -169,7 +169,7 @@ describe('the freshest plan', () => {
       const answer = fewestBatches({ ...p, earliest: -1000 });
       if (!isPlan(answer) || answer.length + more > 3) return;
       const q = { ...p, earliest: -1000 };
-      const plan = freshPlan(q, { more, ...f, width: Infinity });
+      const plan = freshPlan(q, { more, ...f, width: Infinity, effort: Infinity });
       const count = answer.length + more;
       const best = bruteWaiting(q, count, f);
       expect(plan === null).toBe(best === null);
@@ -188,7 +188,7 @@ describe('the freshest plan', () => {
     fc.assert(fc.property(crowd, ({ demand, load, pans, hold, lead }) => {
       const p = problem({ wanted: portionMinutes(demand, 600), load, pans, hold, lead });
       const latest = fewestBatches({ ...p, earliest: 0 });
-      const plan = freshPlan({ ...p, earliest: 0 }, { more: 0, small: 0, dear: 0, width: 24 });
+      const plan = freshPlan({ ...p, earliest: 0 }, { more: 0, small: 0, dear: 0, width: 24, effort: Infinity });
       if (!isPlan(latest) || plan === null) return;
       expect(check(p, p.wanted, plan.batches, lead)).toEqual([]);
       expect(plan.batches).toHaveLength(latest.length);
@@ -196,13 +196,13 @@ describe('the freshest plan', () => {
     }), { numRuns: 30 });
   });
   it('has no plan where somebody goes without, and none to make for nobody', () => {
-    expect(freshPlan(problem({ wanted: portionMinutes([40], 600), earliest: 0 }), { more: 0, small: 0, dear: 0, width: 10 })).toBeNull();
-    expect(freshPlan(problem({ wanted: [] }), { more: 1, small: 0, dear: 0, width: 10 })).toEqual({ batches: [], exact: true });
+    expect(freshPlan(problem({ wanted: portionMinutes([40], 600), earliest: 0 }), { more: 0, small: 0, dear: 0, width: 10, effort: Infinity })).toBeNull();
+    expect(freshPlan(problem({ wanted: [] }), { more: 1, small: 0, dear: 0, width: 10, effort: Infinity })).toEqual({ batches: [], exact: true });
   });
   it('moves pieces out of a tail of tiny batches', () => {
     const p = problem({ wanted: portionMinutes([10, 0, 0, 0, 0, 0, 0, 6, 0, 0, 0, 2, 0, 0, 0, 0, 0, 0, 0, 1], 600), hold: 8 });
     const latest = fewestBatches({ ...p, earliest: 0 });
-    const plan = freshPlan({ ...p, earliest: 0 }, { more: 0, small: 5, dear: 6, width: Infinity });
+    const plan = freshPlan({ ...p, earliest: 0 }, { more: 0, small: 5, dear: 6, width: Infinity, effort: Infinity });
     expect(isPlan(latest) ? least(latest) : 0).toBe(1);
     expect(least(plan?.batches ?? [])).toBeGreaterThan(1);
   });

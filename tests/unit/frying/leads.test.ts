@@ -69,7 +69,7 @@ describe('what is not proven is said', () => {
     expect(quick.unmet.length).toBeGreaterThanOrEqual(solve(p).unmet.length);
     const event = fryEvent();
     const [dish] = fry(event).menu.dishes;
-    const [shortage] = shortagesOf(event, dish!, dish!.recipe.frying!, [], p.wanted, quick.unmet, 'quick');
+    const [shortage] = shortagesOf(event, dish!, dish!.recipe.frying!, [], p.wanted, quick.unmet, 'quick', () => new Map());
     expect(shortage).toMatchObject({ proven: false, unmet: quick.unmet.length });
     expect(sayMessage(speak, shortage!.note!)).toContain('is not proven');
   });

@@ -59,7 +59,7 @@ export interface Given {
 }
 
 const noFrying: FryingPlan = {
-  loads: [], batches: [], bowls: [], served: [], shortages: [], leads: [], sessions: [], oil: [], fillLitres: fig(0), uptakeLitres: fig(0), buyLitres: fig(0),
+  loads: [], batches: [], bowls: [], served: [], shortages: [], leads: [], sessions: [], oil: [], waits: [], pauses: [], oilEnds: [], care: [], batchBound: fig(0), fillLitres: fig(0), uptakeLitres: fig(0), buyLitres: fig(0),
   batchCount: fig(0), bowlCount: fig(0), batterKg: fig(0), pieces: fig(0), problems: [],
 };
 

@@ -58,5 +58,5 @@ test('a remedy says how many pieces go in at once', () => {
   expect(fryingWords['frying.remedy.burner']({ watts: 1000, pieces: 30, now: 24 }, f)).toBe('With 1\u00A0kW more burner, 30 pieces go in at once instead of 24.');
   expect(fryingWords['frying.remedy.lessOil']({ litres: 0.5, pieces: 1, now: 0 }, f)).toContain('1 piece goes in at once instead of 0.');
   expect(fryingWords['frying.shortage.pans']({ pans: 2, station: 'Stall' }, f)).toBe('Add 2 pans like the first at Stall, each with its own burner.');
-  expect(fryingWords['frying.shortage.load']({ pieces: 30, now: 24 }, f)).toBe('Fry 30 pieces at once instead of 24, in a larger pan on a stronger burner.');
+  expect(fryingWords['frying.shortage.wait']({ minutes: 12 }, f)).toBe('Let guests wait: nobody longer than 12\u00A0min for theirs.');
 });
