@@ -54,5 +54,8 @@ export * from './set-preference';
 export * from './set-price';
 export * from './set-shopper';
 export * from './set-times';
+export * from './set-trial';
+export * from './take-trial';
+export * from './remove-trial';
 export * from './set-title';
 export * from './substitute';

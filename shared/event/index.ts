@@ -4,6 +4,7 @@ export * from './schema/buying';
 export * from './schema/guests';
 export * from './schema/recipe';
 export * from './schema/kitchen';
+export * from './schema/trial';
 export * from './schema/event';
 export * from './formats';
 export { pathText, type EventProblem, type FieldPath } from './problem';

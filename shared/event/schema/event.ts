@@ -4,6 +4,7 @@ import { guestsSchema } from './guests';
 import { houseFigureSchema, kitchenSchema, larderSchema, personSchema, priceSchema } from './kitchen';
 import { idSchema, minuteSchema, nameSchema, noteSchema, shareSchema } from './parts';
 import { menuSchema, recipeSchema } from './recipe';
+import { trialsSchema } from './trial';
 
 /** Format name in every event file; the number rises only when an older program could not read the file rightly. */
 export const eventFormat = 'brimful-event/1';
@@ -46,10 +47,15 @@ export const eventSchema = z.looseObject({
   prices: z.array(priceSchema).default([]),
   /** What the cook has added to the shopping list; see `shoppingOf`. */
   shopping: shoppingSchema.optional(),
+  /** Batches really fried and written down, to measure pieces, oil and burner by. */
+  trials: trialsSchema.optional(),
   houseFigures: z.array(houseFigureSchema).default([]),
   /** Sheets printed so far: version letter, when, and a fingerprint of the plan they showed. */
   /** `sheet`: its kind; `id`: which of them (a station's, a helper's); lines of old files have no id and stand for all of the kind. */
-  issuedSheets: z.array(z.looseObject({ sheet: z.string(), id: z.string().optional(), version: z.string().regex(/^[A-Z]{1,2}$/, 'version'), at: z.string(), fingerprint: z.string() })).default([]),
+  issuedSheets: z.array(z.looseObject({ sheet: z.string(), id: z.string().optional(), version: z.string().regex(/^[A-Z]{1,2}$/, 'version'), at: z.string(), fingerprint: z.string(),
+    /** Rows as they stood on that paper, by key and column: a reprint shows what changed since. */
+    rows: z.record(z.string(), z.record(z.string(), z.string())).optional(),
+  })).default([]),
   serviceLog: z.array(z.looseObject({ at: minuteSchema, kind: z.string() })).default([]),
   review: z.looseObject({ notes: noteSchema.default('') }).prefault({}),
 }).refine((e) => e.closesAt > e.opensAt, { message: 'closesBeforeOpens', path: ['closesAt'] });
