@@ -50,6 +50,7 @@ export * from './set-house-figure';
 export * from './set-larder';
 export * from './set-notes';
 export * from './set-own-thing';
+export * from './set-precautions';
 export * from './set-preference';
 export * from './set-price';
 export * from './set-shopper';

@@ -5,6 +5,7 @@ export * from './schema/guests';
 export * from './schema/recipe';
 export * from './schema/kitchen';
 export * from './schema/trial';
+export * from './schema/precautions';
 export * from './schema/event';
 export * from './formats';
 export { pathText, type EventProblem, type FieldPath } from './problem';

@@ -25,7 +25,11 @@ const order = [
   'pans', 'burners', 'pots', 'dispensers', 'stations', 'dishes', 'roomC', 'waterC', 'altitudeM', 'bowlLitres', 'ovens', 'counterPlaces',
   'iceTubLitres', 'hotHoldC', 'fridgeC', 'coldLitres', 'circuits', 'cylinders', 'volts', 'amps', 'otherWatts', 'gasKg', 'oilKind', 'oilRestHours',
   'ownLines', 'borrowed', 'marks', 'shoppers', 'ownThings', 'carriesWater', 'oilBefore', 'section', 'line', 'when', 'here', 'returned', 'bought', 'asked', 'later', 'who',
-  'roles', 'liftKg', 'price', 'per', 'figure', 'value', 'why', 'date', 'sheet', 'version', 'fingerprint', 'note', 'notes',
+  'trials', 'pan', 'pieces', 'beforeG', 'afterG', 'lowestC', 'backMinutes', 'topUpMl', 'taken',
+  'precautions', 'lidAtHand', 'extinguisher', 'outdoorPlace', 'wallMetres', 'flameCm', 'thermometer', 'childLine', 'friedDry', 'oilSigns', 'coAlarm', 'air', 'cylinderCm', 'leakTested',
+  'extensionCord', 'protectedSockets', 'carryMetres', 'carrySteps', 'lifters', 'flaskTableCm', 'flaskTableSteady', 'adultsPour', 'tongs', 'openFoodThrown', 'cutForChildren',
+  'handwash', 'ill', 'occasion', 'venue', 'caterer', 'address', 'emergencyNumber', 'contact', 'injectors', 'printInjectors',
+  'roles', 'liftKg', 'price', 'per', 'figure', 'value', 'why', 'date', 'sheet', 'version', 'fingerprint', 'rows', 'note', 'notes',
 ] as const;
 const rank: ReadonlyMap<string, number> = new Map(order.map((key, at) => [key, at]));
 

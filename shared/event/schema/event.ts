@@ -3,6 +3,7 @@ import { shoppingSchema } from './buying';
 import { guestsSchema } from './guests';
 import { houseFigureSchema, kitchenSchema, larderSchema, personSchema, priceSchema } from './kitchen';
 import { idSchema, minuteSchema, nameSchema, noteSchema, shareSchema } from './parts';
+import { precautionsSchema } from './precautions';
 import { menuSchema, recipeSchema } from './recipe';
 import { trialsSchema } from './trial';
 
@@ -49,6 +50,8 @@ export const eventSchema = z.looseObject({
   shopping: shoppingSchema.optional(),
   /** Batches really fried and written down, to measure pieces, oil and burner by. */
   trials: trialsSchema.optional(),
+  /** Plain facts about place and day, for the rules of safety and the emergency card. */
+  precautions: precautionsSchema.optional(),
   houseFigures: z.array(houseFigureSchema).default([]),
   /** Sheets printed so far: version letter, when, and a fingerprint of the plan they showed. */
   /** `sheet`: its kind; `id`: which of them (a station's, a helper's); lines of old files have no id and stand for all of the kind. */

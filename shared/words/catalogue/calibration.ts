@@ -1,4 +1,5 @@
 import type { Entry, Formats } from '../formats';
+import { whereText } from './fields';
 
 /** Words of the subject `calibration`: one batch really fried, and what it tells. */
 export const calibrationWords = {
@@ -40,6 +41,7 @@ export const calibrationWords = {
   'trial.misfit.apart': (p: { fall: number; minutes: number }, f: Formats) =>
     `The fall of ${f.degreesDifference(p.fall)} and the ${f.number(p.minutes, 1)} minutes until the oil is back do not belong together. The minutes are taken; read the lowest temperature again.`,
 
+  'edit.precaution': (p: { field: string }) => `${whereText([{ key: p.field }]).toLowerCase()} changed`,
   'edit.trial': (p: { dish: string }) => `first batch of ${p.dish}`,
   'edit.trialOut': (p: { dish: string }) => `first batch of ${p.dish} taken out`,
   'edit.trialTaken': (p: { dish: string }) => `figures of the first batch of ${p.dish} taken`,

@@ -1,3 +1,5 @@
+import { safetyFieldNames } from './fields-safety';
+
 /** One step of the way to a field of an event: a key, and for an item of a list its place (from 1) and its own name. */
 export interface WhereStep {
   readonly key: string;
@@ -10,12 +12,13 @@ export type Where = readonly WhereStep[];
 const listNames: Readonly<Record<string, string>> = {
   waves: 'wave', dishes: 'dish', recipes: 'recipe', ingredients: 'ingredient', steps: 'step', needs: 'need', after: 'step before it',
   pans: 'pan', burners: 'burner', pots: 'pot', dispensers: 'flask or urn', stations: 'fry station', circuits: 'circuit', cylinders: 'gas cylinder',
-  people: 'helper', roles: 'task', larder: 'larder line', prices: 'price', ownLines: 'own line', borrowed: 'borrowed thing', marks: 'mark', shoppers: 'shopper', ownThings: 'own thing', houseFigures: 'house figure', issuedSheets: 'printed sheet',
+  people: 'helper', roles: 'task', larder: 'larder line', prices: 'price', ownLines: 'own line', borrowed: 'borrowed thing', marks: 'mark', shoppers: 'shopper', ownThings: 'own thing', houseFigures: 'house figure', trials: 'first batch', issuedSheets: 'printed sheet',
   serviceLog: 'log line', diets: 'diet', allergies: 'allergy',
 };
 
 /** Names of fields as the cook knows them. An empty name is a group that needs no word of its own. */
 const fieldNames: Readonly<Record<string, string>> = {
+  ...safetyFieldNames,
   guests: '', menu: '', kitchen: '', counts: '', review: '', frying: 'frying', brewing: 'brewing', preferences: 'preferences',
   format: 'format', id: 'short name', title: 'title', name: 'name', day: 'day', timeZone: 'time zone', opensAt: 'opens', closesAt: 'closes',
   units: 'units', paper: 'paper', clock: 'clock', currency: 'currency', locale: 'language of numbers', cover: 'share of days to cover',
