@@ -22,7 +22,7 @@ function marked(event: Event, { key }: LineRef, patch: Readonly<Record<string, u
 }
 
 /** An amount as it stands in a file. */
-interface AmountIn { readonly amount: string; readonly unit: string }
+export interface AmountIn { readonly amount: string; readonly unit: string }
 
 /**
  * Notes what of a line is bought; null for nothing.

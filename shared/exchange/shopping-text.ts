@@ -11,6 +11,8 @@ function lineText(line: ShoppingLine, f: Formats): string {
   return `[ ] ${line.name}: ${f.amount(amountText(line.buy))}${packs}`;
 }
 
+const group = (head: string, lines: readonly string[]): string[] => (lines.length === 0 ? [] : ['', head, ...lines]);
+
 /**
  * The list as plain text to send to somebody: by section in walking order, a box before each line, what is left for later and what is borrowed
  * at the end, and the known cost with what it leaves out. No line end at the end.
@@ -20,7 +22,6 @@ export function shoppingText(plan: Plan, f: Formats, who?: string | null): strin
   const { title, day } = plan.event;
   const { buying } = plan;
   const list = listFor(buying, who);
-  const group = (head: string, lines: readonly string[]): string[] => (lines.length === 0 ? [] : ['', head, ...lines]);
   const borrow = who === undefined ? buying.borrowed.filter((b) => !b.here && !b.returned) : [];
   return [
     say(f, who === undefined || who === null ? 'buying.text.title' : 'buying.text.titleFor', { title, day, who: who ?? '' }),

@@ -1,4 +1,5 @@
 import { columnFilteringFeature, createFilteredRowModel, createSortedRowModel, filterFn_equalsString, rowSortingFeature, sortFn_basic, sortFn_text, tableFeatures, useTable, type ColumnDef, type RowData } from '@tanstack/react-table';
+import { Fragment, type ReactNode } from 'react';
 import { useSpeaker } from '../app/speak';
 import styles from './table.module.css';
 
@@ -21,6 +22,11 @@ interface DataTableProps<Row extends RowData> {
   readonly rowId: (row: Row) => string;
   /** Show only rows with this value in this column. */
   readonly only: { readonly column: string; readonly value: string } | null;
+  /** Group of a row, while the rows stand in their own order: a head with `groupName` of it stands above its first row. */
+  readonly groupOf?: (row: Row) => string;
+  readonly groupName?: (group: string) => string;
+  /** More about one row, in a row of its own below it; `open` is that row's id. */
+  readonly detail?: { readonly open: string | null; readonly of: (row: Row) => ReactNode };
 }
 
 function Direction({ up }: { readonly up: boolean }) {
@@ -28,12 +34,14 @@ function Direction({ up }: { readonly up: boolean }) {
 }
 
 /** A table whose columns sort by their head. */
-export function DataTable<Row extends RowData>({ caption, rows, columns, numeric, rowId, only }: DataTableProps<Row>) {
+export function DataTable<Row extends RowData>({ caption, rows, columns, numeric, rowId, only, groupOf, groupName, detail }: DataTableProps<Row>) {
   const t = useSpeaker();
   const table = useTable({
     features: dataTableFeatures, columns, data: rows, getRowId: rowId, enableMultiSort: false,
     state: { columnFilters: only === null ? [] : [{ id: only.column, value: only.value }] },
   });
+  const shown = table.getRowModel().rows;
+  const sorted = table.getHeaderGroups().some((group) => group.headers.some((header) => header.column.getIsSorted() !== false));
   return (
     <div className={styles['scroll']}>
       <table className={styles['table']}>
@@ -58,14 +66,23 @@ export function DataTable<Row extends RowData>({ caption, rows, columns, numeric
           ))}
         </thead>
         <tbody>
-          {table.getRowModel().rows.map((row) => (
-            <tr key={row.id}>
-              {row.getAllCells().map((cell) => (
-                // oxlint-disable-next-line jsx-a11y/control-has-associated-label -- the cell's control brings its own label
-                <td key={cell.id} data-column={cell.column.id} className={numeric.includes(cell.column.id) ? styles['n'] : ''}><table.FlexRender cell={cell} /></td>
-              ))}
-            </tr>
-          ))}
+          {shown.map((row, at) => {
+            const before = shown[at - 1];
+            const group = groupOf === undefined || sorted ? null : groupOf(row.original);
+            const begins = group !== null && (before === undefined || groupOf?.(before.original) !== group);
+            return (
+              <Fragment key={row.id}>
+                {begins && <tr className={styles['group']}><th scope="rowgroup" colSpan={columns.length}>{groupName?.(group) ?? group}</th></tr>}
+                <tr>
+                  {row.getAllCells().map((cell) => (
+                    // oxlint-disable-next-line jsx-a11y/control-has-associated-label -- the cell's control brings its own label
+                    <td key={cell.id} data-column={cell.column.id} className={numeric.includes(cell.column.id) ? styles['n'] : ''}><table.FlexRender cell={cell} /></td>
+                  ))}
+                </tr>
+                {detail?.open === row.id && <tr><td colSpan={columns.length}>{detail.of(row.original)}</td></tr>}
+              </Fragment>
+            );
+          })}
         </tbody>
       </table>
     </div>

@@ -37,10 +37,12 @@ const inAll = (event: Event): Contents[] => event.menu.dishes.flatMap((dish) => 
 const gained = (before: readonly Contents[], after: readonly Contents[], has: (c: Contents) => boolean): string[] =>
   after.filter((c, i) => has(c) && before[i] !== undefined && !has(before[i])).map((c) => c.dish);
 
+const allergenWord = (allergen: AllergenId): Message => ({ id: `allergen.${allergen}` });
+const dietWord = (diet: DietId): Message => ({ id: `diet.${diet}` });
+/** Those that concern most guests first. */
+const first = <T extends { readonly people: number }>(list: readonly T[]): T[] => list.toSorted((a, b) => b.people - a.people);
+
 function sentencesOf({ adds, removes, closes, opens }: Omit<SubstitutionEffect, 'sentences' | 'event'>, to: string): Message[] {
-  const allergenWord = (allergen: AllergenId): Message => ({ id: `allergen.${allergen}` });
-  const dietWord = (diet: DietId): Message => ({ id: `diet.${diet}` });
-  const first = <T extends { readonly people: number }>(list: readonly T[]): T[] => list.toSorted((a, b) => b.people - a.people);
   const all: Message[] = [
     ...first(adds).map(({ allergen, dishes, people }): Message => ({ id: 'buying.swap.adds', params: { to, allergen: allergenWord(allergen), dishes: [...dishes], people } })),
     ...first(closes).map(({ diet, dishes, people }): Message => ({ id: 'buying.swap.closes', params: { diet: dietWord(diet), dishes: [...dishes], people } })),

@@ -1,11 +1,11 @@
 import { amountText, convert, type AmountText } from '../../../shared/measure';
 import { wholeNeed, type ShoppingLine } from '../../../shared/buying';
 import { shiftDay, type Names } from '../../../shared/sheets';
-import type { Message } from '../../../shared/words';
 import type { Speaker } from '../../app/speak';
 import type { DataColumn } from '../../parts/data-table';
 import { FigureButton } from '../../parts/figure-button';
 import { NumberField } from '../../parts/number-field';
+import { setAllBought, setInHouse, setPackPrice } from './act';
 import styles from './shopping.module.css';
 
 /** What the columns need besides the lines. */
@@ -15,8 +15,9 @@ export interface ColumnContext {
   /** The event's day. */
   readonly day: string;
   readonly readOnly: boolean;
-  /** Takes how much of a line's ingredient is in the house, in the line's unit; null for none. */
-  readonly setInHouse: (line: ShoppingLine, amount: number | null) => Message | null;
+  /** Key of the line whose panel is open. */
+  readonly open: string | null;
+  readonly onOpen: (key: string | null) => void;
 }
 
 /** Grams, millilitres or pieces, so that amounts in different units sort by size. */
@@ -29,19 +30,51 @@ function size(line: ShoppingLine): number {
 const packWords = (line: ShoppingLine, t: Speaker): string =>
   t.formats.list(line.packs.map((p) => t('sheets.shopping.packs', { count: p.count, size: t.formats.amount(amountText(p.size)) }).replaceAll(' ', '\u00a0')));
 
+const order = { open: 0, part: 1, later: 2, bought: 3, house: 4 } as const;
+
+function Name({ line, t, names }: { readonly line: ShoppingLine; readonly t: Speaker; readonly names: Names }) {
+  const uses = t.formats.list([...new Set(line.origins.map((o) => names.dish(o.dish)))]);
+  const said = [
+    ...(line.state === 'later' ? [t('view.shopping.leftForLater')] : []), ...(line.note === null ? [] : [t.message(line.note)]),
+    ...(line.shopper === null ? [] : [t('buying.sheet.who', { who: line.shopper })]),
+  ];
+  return (
+    <>
+      <strong className={line.state === 'bought' ? styles['done'] : ''}>{line.name}</strong>
+      <span className={styles['for']}>{line.kind === 'own' ? t('view.shopping.ownLine') : uses}</span>
+      {said.map((text) => <span key={text} className={styles['said']}>{text}</span>)}
+    </>
+  );
+}
+
+/** When it may be bought at the earliest, or on which day the cook wants it. */
+function whenWords(line: ShoppingLine, day: string, t: Speaker): string {
+  if (line.when !== null) return t('buying.sheet.on', { day: t.formats.date(line.when) });
+  return line.keepsDays === null || line.keepsDays > 14 ? t('view.shopping.anyDay') : t.formats.date(shiftDay(day, -line.keepsDays));
+}
+
+/** Gas bottles stand in Kitchen, and an own line is bought as it is written: neither has an amount in the house to enter here. */
+const entersHouse = (line: ShoppingLine): boolean => line.kind !== 'own' && line.ingredient !== 'gas-bottle';
+
 /** Columns of the shopping table. */
-export function shoppingColumns({ t, names, day, readOnly, setInHouse }: ColumnContext): readonly DataColumn<ShoppingLine>[] {
+export function shoppingColumns({ t, names, day, readOnly, open, onOpen }: ColumnContext): readonly DataColumn<ShoppingLine>[] {
   const amount = (a: AmountText): string => t.formats.amount(a);
   return [
-    { id: 'section', accessorFn: (l) => l.section, header: t('view.shopping.section'), cell: ({ row }) => names.section(row.original.section), sortFn: 'text', filterFn: 'equalsString' },
-    { id: 'ingredient', accessorFn: (l) => l.name, header: t('view.shopping.ingredient'), cell: ({ row: { original: l } }) => <><strong>{l.name}</strong><span className={styles['for']}>{t.formats.list([...new Set(l.origins.map((o) => names.dish(o.dish)))])}</span></>, sortFn: 'text' },
+    {
+      id: 'bought', accessorFn: (l) => order[l.state], header: t('view.shopping.bought'), sortFn: 'basic',
+      cell: ({ row: { original: l } }) => (
+        <input type="checkbox" className={styles['tick']} aria-label={t('view.shopping.boughtOf', { ingredient: l.name })} checked={l.state === 'bought'} disabled={readOnly || l.state === 'house'}
+          onChange={(e) => { setAllBought(l, e.currentTarget.checked); }} />
+      ),
+    },
+    { id: 'ingredient', accessorFn: (l) => l.name, header: t('view.shopping.ingredient'), cell: ({ row: { original: l } }) => <Name line={l} t={t} names={names} />, sortFn: 'text' },
     {
       id: 'need', accessorFn: (l) => l.needFigure.value, header: t('view.shopping.need'), sortFn: 'basic',
       cell: ({ row: { original: l } }) => <FigureButton figure={l.needFigure} title={t('view.shopping.needOf', { ingredient: l.name })}>{amount(amountText(wholeNeed(l)))}</FigureButton>,
     },
     {
       id: 'larder', accessorFn: (l) => l.larder.amount.toNumber(), header: t('view.shopping.larder'), sortFn: 'basic',
-      cell: ({ row: { original: l } }) => (readOnly ? amount(amountText(l.larder)) : (
+      cell: ({ row: { original: l } }) => (readOnly || !entersHouse(l) ? (l.larder.amount.gt(0) ? amount(amountText(l.larder)) : '') : (
         <div className={styles['house']}>
           <NumberField
             label={t('view.shopping.larderOf', { ingredient: l.name })} bare value={l.larder.amount.gt(0) ? l.larder.amount.toNumber() : null} unit={t.loose(`unit.${l.larder.unit}`, { count: 2 })}
@@ -52,12 +85,30 @@ export function shoppingColumns({ t, names, day, readOnly, setInHouse }: ColumnC
     },
     {
       id: 'buy', accessorFn: size, header: t('view.shopping.buy'), sortFn: 'basic',
-      cell: ({ row: { original: l } }) => <><strong>{l.buy.amount.gt(0) ? amount(amountText(l.buy)) : '–'}</strong>{l.packs.length > 0 && <span className={styles['packs']}>{packWords(l, t)}</span>}</>,
+      cell: ({ row: { original: l } }) => (l.buy.amount.gt(0)
+        ? <><FigureButton figure={l.buyFigure} title={t('view.shopping.buyOf', { ingredient: l.name })}><strong>{amount(amountText(l.buy))}</strong></FigureButton><span className={styles['packs']}>{packWords(l, t)}</span></> : '–'),
+    },
+    { id: 'when', accessorFn: (l) => l.when ?? l.keepsDays ?? 9999, header: t('view.shopping.when'), sortFn: 'basic', cell: ({ row: { original: l } }) => <div className={styles['when']}>{whenWords(l, day, t)}</div> },
+    {
+      id: 'cost', accessorFn: (l) => Number(l.cost ?? 0), header: t('view.shopping.cost.head'), sortFn: 'basic',
+      cell: ({ row: { original: l } }) => (
+        <div className={styles['price']}>
+          {!readOnly && (
+            <NumberField label={t('view.shopping.priceOf', { ingredient: l.name, per: amount(amountText(l.price.per)) })} bare value={l.price.price === null ? null : Number(l.price.price)} min={0} max={1_000_000} decimals={2}
+              onClear={() => setPackPrice(l, null)} onCommit={(v) => setPackPrice(l, v)} />
+          )}
+          <span className={styles['for']}>{t('view.shopping.per', { per: amount(amountText(l.price.per)) })}</span>
+          {l.costFigure !== undefined && l.cost !== undefined && Number(l.cost) > 0 && <FigureButton figure={l.costFigure} title={t('view.shopping.costOf', { ingredient: l.name })}>{t.formats.money(l.cost)}</FigureButton>}
+        </div>
+      ),
     },
     {
-      id: 'when', accessorFn: (l) => l.keepsDays ?? 9999, header: t('view.shopping.when'), sortFn: 'basic',
-      cell: ({ row: { original: l } }) => <div className={styles['when']}>{l.keepsDays === null || l.keepsDays > 14 ? t('view.shopping.anyDay') : t.formats.date(shiftDay(day, -l.keepsDays))}</div>,
+      id: 'more', header: t('view.shopping.more'), enableSorting: false,
+      cell: ({ row: { original: l } }) => (
+        <button type="button" className={styles['more']} aria-expanded={open === l.key} onClick={() => onOpen(open === l.key ? null : l.key)}>
+          {t(open === l.key ? 'view.shopping.less' : 'view.shopping.more')}<span className="unseen"> {l.name}</span>
+        </button>
+      ),
     },
-    { id: 'cost', accessorFn: (l) => Number(l.cost ?? 0), header: t('view.shopping.cost.head'), sortFn: 'basic', cell: ({ row: { original: l } }) => (l.cost === undefined ? '' : t.formats.money(l.cost)) },
   ];
 }
