@@ -2,3 +2,4 @@
 export * from './types';
 export type { SafetyInput } from './rule';
 export { planSafety } from './plan-safety';
+export { usGroups } from './profile';

@@ -17,3 +17,8 @@ export type { DayRow, DayRowKind } from './day/rows';
 export { rowWords, type RowWords } from './day/row-words';
 export { allWho } from './day/task-words';
 export { isHouseholdDay, madeAhead, type AheadJob, type KeepingPlace } from './lists/ahead';
+export { containerLabels, type ContainerLabels } from './labels/container-labels';
+export { contentsOfDish, isMild, labelGroups, oilOf, type LabelContents, type SharedOil } from './labels/contents';
+export { inPieces, keptThings, roomIn, type KeptThing } from './labels/kept-things';
+export type { Boxes } from './labels/kept-volume';
+export { boxAmount, boxCount, keptUntil, keptWhat } from './labels/box-words';

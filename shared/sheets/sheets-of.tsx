@@ -5,6 +5,8 @@ import { say, type Formats } from '../words';
 import { dayDrafts, helperDrafts } from './day/day';
 import { drinksDrafts } from './drinks/drinks';
 import { fryDrafts } from './fry/fry';
+import { boxDrafts } from './labels/box-labels';
+import { dishLabelDrafts } from './labels/dish-labels';
 import { prepDrafts } from './lists/prep';
 import { shoppingDrafts } from './lists/shopping';
 import { namesOf } from './names';
@@ -13,7 +15,7 @@ import { sheetKinds, type Sheet, type SheetContext, type SheetDraft, type SheetK
 import { versionOf, type SheetVersion } from './version';
 
 const builders: Readonly<Record<SheetKind, (context: SheetContext) => readonly SheetDraft[]>> = {
-  fry: fryDrafts, drinks: drinksDrafts, shopping: shoppingDrafts, prep: prepDrafts, day: dayDrafts, helpers: helperDrafts,
+  fry: fryDrafts, drinks: drinksDrafts, shopping: shoppingDrafts, prep: prepDrafts, day: dayDrafts, helpers: helperDrafts, labels: dishLabelDrafts, boxes: boxDrafts,
 };
 
 const fileText = (text: string): string => text.normalize('NFKD').replaceAll(/[^A-Za-z0-9]+/g, '-').replaceAll(/^-+|-+$/g, '').toLowerCase();

@@ -4,7 +4,7 @@ import type { Formats } from '../words';
 import type { Names } from './names';
 
 /** Kinds of sheet, in the order they are offered and printed. */
-export const sheetKinds = ['fry', 'drinks', 'shopping', 'prep', 'day', 'helpers'] as const;
+export const sheetKinds = ['fry', 'drinks', 'shopping', 'prep', 'day', 'helpers', 'labels', 'boxes'] as const;
 /** A kind of sheet. */
 export type SheetKind = (typeof sheetKinds)[number];
 /** Paper the layout is made for; A4 210 × 297 mm, Letter 215.9 × 279.4 mm. */

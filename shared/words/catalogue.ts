@@ -15,6 +15,7 @@ import { recipeFiguresWords } from './catalogue/recipe-figures';
 import { reportWords } from './catalogue/report';
 import { rulesWords } from './catalogue/rules';
 import { safetyWords } from './catalogue/safety';
+import { sheetsLabelsWords } from './catalogue/sheets-labels';
 import { sheetsWords } from './catalogue/sheets';
 import { shelfWords } from './catalogue/shelf';
 import { shellWords } from './catalogue/shell';
@@ -27,6 +28,6 @@ import { viewRecipesWords } from './catalogue/view-recipes';
 /** Every sentence and label on screen, on paper and in the terminal. One language today; a second one is a second object of this type. */
 export const catalogue = {
   ...boardWords, ...buyingWords, ...calibrationWords, ...commandWords, ...drinksWords, ...editWords, ...eventWords, ...fryingWords, ...guestsWords,
-  ...hostWords, ...kitchenWords, ...menuWords, ...recipeWords, ...recipeFiguresWords, ...reportWords, ...rulesWords, ...safetyWords, ...sheetsWords, ...shelfWords, ...shellWords,
+  ...hostWords, ...kitchenWords, ...menuWords, ...recipeWords, ...recipeFiguresWords, ...reportWords, ...rulesWords, ...safetyWords, ...sheetsWords, ...sheetsLabelsWords, ...shelfWords, ...shellWords,
   ...timelineWords, ...unitsWords, ...viewPrepWords, ...viewRecipesWords, ...viewRecipeEditWords,
 } as const;

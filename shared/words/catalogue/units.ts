@@ -14,7 +14,7 @@ export const unitNames = {
   'unit.piece': word('piece', 'pieces'), 'unit.bunch': word('bunch', 'bunches'), 'unit.clove': word('clove', 'cloves'),
   'unit.slice': word('slice', 'slices'), 'unit.pinch': word('pinch', 'pinches'),
   'unit.people': word('person', 'people'), 'unit.pieces': word('piece', 'pieces'), 'unit.portions': word('portion', 'portions'),
-  'unit.cups': word('cup', 'cups'), 'unit.batches': word('batch', 'batches'), 'unit.bowls': word('bowl', 'bowls'),
+  'unit.cups': word('cup', 'cups'), 'unit.batches': word('batch', 'batches'), 'unit.bowls': word('bowl', 'bowls'), 'unit.boxes': word('box', 'boxes'), 'unit.bags': word('bag', 'bags'),
   'unit.rounds': word('round', 'rounds'), 'unit.days': word('day', 'days'), 'unit.packs': word('pack', 'packs'),
   'unit.W': 'W', 'unit.kW': 'kW', 'unit.kWh': 'kWh', 'unit.kg/L': 'kg/L', 'unit.mm': 'mm', 'unit.in': 'in', 'unit.kg/h': 'kg/h', 'unit.lb/h': 'lb/h', 'unit.percent': '%',
 } as const satisfies Record<string, UnitName>;
