@@ -2,6 +2,9 @@ import type { AmountWords, Entry, Formats, Inner } from '../formats';
 
 const small = (word: Inner): string => String(word).toLowerCase();
 const guestsWho = (n: number, f: Formats, one: string, more: string): string => (n === 0 ? '' : `: ${f.number(n)} ${f.plural(n, one, more)}`);
+/** Dishes by name while they are few, else how many. */
+const some = (dishes: readonly string[], f: Formats): string => (dishes.length > 3 ? `${f.number(dishes.length)} dishes` : f.list(dishes));
+
 /** Whom a substitution concerns: the dishes by name, and how many guests. */
 export interface SwapWords { readonly dishes: readonly string[]; readonly people: number }
 
@@ -54,10 +57,10 @@ export const buyingWords = {
   'buying.note.risen': (p: { bought: AmountWords; more: AmountWords }, f: Formats) => `${f.amount(p.bought)} bought, all that was asked for then; ${f.amount(p.more)} more is needed now.`,
   'buying.note.fallen': (p: { bought: AmountWords; enough: AmountWords }, f: Formats) => (Number(p.enough.amount) === 0 ? `${f.amount(p.bought)} bought; none of it is needed now.` : `${f.amount(p.bought)} bought; ${f.amount(p.enough)} would do now.`),
   'buying.note.bought': (p: { bought: AmountWords; more: AmountWords }, f: Formats) => `${f.amount(p.bought)} bought.`,
-  'buying.swap.adds': (p: SwapWords & { readonly to: string; readonly allergen: Inner }, f: Formats) => `${p.to} adds ${small(p.allergen)} to ${f.list(p.dishes)}${guestsWho(p.people, f, 'guest avoids it', 'guests avoid it')}.`,
-  'buying.swap.removes': (p: SwapWords & { readonly allergen: Inner }, f: Formats) => `Takes ${small(p.allergen)} out of ${f.list(p.dishes)}${guestsWho(p.people, f, 'guest avoids it', 'guests avoid it')}.`,
-  'buying.swap.closes': (p: SwapWords & { readonly diet: Inner }, f: Formats) => `Closes ${f.list(p.dishes)} to the diet \u201c${small(p.diet)}\u201d${guestsWho(p.people, f, 'guest keeps it', 'guests keep it')}.`,
-  'buying.swap.opens': (p: SwapWords & { readonly diet: Inner }, f: Formats) => `Opens ${f.list(p.dishes)} to the diet \u201c${small(p.diet)}\u201d${guestsWho(p.people, f, 'guest keeps it', 'guests keep it')}.`,
+  'buying.swap.adds': (p: SwapWords & { readonly to: string; readonly allergen: Inner }, f: Formats) => `${p.to} adds ${small(p.allergen)} to ${some(p.dishes, f)}${guestsWho(p.people, f, 'guest avoids it', 'guests avoid it')}.`,
+  'buying.swap.removes': (p: SwapWords & { readonly allergen: Inner }, f: Formats) => `Takes ${small(p.allergen)} out of ${some(p.dishes, f)}${guestsWho(p.people, f, 'guest avoids it', 'guests avoid it')}.`,
+  'buying.swap.closes': (p: SwapWords & { readonly diet: Inner }, f: Formats) => `Closes ${some(p.dishes, f)} to the diet \u201c${small(p.diet)}\u201d${guestsWho(p.people, f, 'guest keeps it', 'guests keep it')}.`,
+  'buying.swap.opens': (p: SwapWords & { readonly diet: Inner }, f: Formats) => `Opens ${some(p.dishes, f)} to the diet \u201c${small(p.diet)}\u201d${guestsWho(p.people, f, 'guest keeps it', 'guests keep it')}.`,
   'buying.swap.same': 'Changes no allergen and no diet.',
   'buying.swap.cannot': (p: { to: string }) => `How much ${p.to} it takes cannot be worked out, or it is no oil to fry in. Change the recipe by hand.`,
   'buying.edit.ownLine': (p: { name: string }) => `own line ${p.name}`,

@@ -5,7 +5,7 @@ export const viewShoppingWords = {
   'view.shopping': 'Shopping',
   'view.shopping.lead': (p: { n: number }, f: Formats) => (p.n === 0 ? 'Nothing to buy yet.' : `${f.plural(p.n, '1 thing', `${f.number(p.n)} things`)} to buy.`),
   'view.shopping.costIs': 'Known prices come to',
-  'view.shopping.unpriced': (p: { n: number }, f: Formats) => `${f.plural(p.n, '1 thing has', `${f.number(p.n)} things have`)} no price yet, so it will be more.`,
+  'view.shopping.unpriced': (p: { n: number }, f: Formats) => (p.n === 0 ? '.' : `; ${f.plural(p.n, '1 thing has', `${f.number(p.n)} things have`)} no price yet, so it will be more.`),
   'view.shopping.noCost': 'No prices entered yet.',
   'view.shopping.emptyTitle': 'Nothing to buy yet',
   'view.shopping.empty': 'Choose dishes in Menu and say who comes in Guests; what they need appears here.',

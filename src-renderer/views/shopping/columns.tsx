@@ -27,13 +27,17 @@ function size(line: ShoppingLine): number {
   return base.amount.toNumber();
 }
 
-const packWords = (line: ShoppingLine, t: Speaker): string =>
-  t.formats.list(line.packs.map((p) => t('sheets.shopping.packs', { count: p.count, size: t.formats.amount(amountText(p.size)) }).replaceAll(' ', '\u00a0')));
+/** Packs by number and size; nothing for one single pack, which says the same as the amount. */
+const packWords = (line: ShoppingLine, t: Speaker): string => (line.packs.length === 1 && line.packs[0]?.count === 1 ? '' : t.formats.list(line.packs.map((p) => t('sheets.shopping.packs', { count: p.count, size: t.formats.amount(amountText(p.size)) }).replaceAll(' ', '\u00a0'))));
 
 const order = { open: 0, part: 1, later: 2, bought: 3, house: 4 } as const;
 
+/** Dishes named under a line, those that use most first; the rest are counted. */
+const mostNamed = 2;
+
 function Name({ line, t, names }: { readonly line: ShoppingLine; readonly t: Speaker; readonly names: Names }) {
-  const uses = t.formats.list([...new Set(line.origins.map((o) => names.dish(o.dish)))]);
+  const dishes = [...new Set(line.origins.toSorted((a, b) => b.amount.amount.cmp(a.amount.amount)).map((o) => names.dish(o.dish)))];
+  const uses = t.formats.list(dishes.length > mostNamed + 1 ? [...dishes.slice(0, mostNamed), t('sheets.shopping.moreDishes', { n: dishes.length - mostNamed })] : dishes);
   const said = [
     ...(line.state === 'later' ? [t('view.shopping.leftForLater')] : []), ...(line.note === null ? [] : [t.message(line.note)]),
     ...(line.shopper === null ? [] : [t('buying.sheet.who', { who: line.shopper })]),

@@ -28,7 +28,7 @@ function Cost() {
   const t = useSpeaker();
   const { plan: { buying }, formats } = useDocument();
   if (buying.costFigure === null || buying.cost === null) return <>{t('view.shopping.noCost')}</>;
-  return <>{t('view.shopping.costIs')} <FigureButton figure={buying.costFigure} title={t('view.shopping.costIs')}>{formats.money(buying.cost)}</FigureButton> {buying.unpriced > 0 && t('view.shopping.unpriced', { n: buying.unpriced })}</>;
+  return <>{t('view.shopping.costIs')} <FigureButton figure={buying.costFigure} title={t('view.shopping.costIs')}>{formats.money(buying.cost)}</FigureButton>{t('view.shopping.unpriced', { n: buying.unpriced })}</>;
 }
 
 /** The view Shopping: what to buy, from what is needed, what is in the house and what is bought already. */
