@@ -10,6 +10,7 @@ import { dishLabelDrafts } from './labels/dish-labels';
 import { prepDrafts } from './lists/prep';
 import { shoppingDrafts } from './lists/shopping';
 import { namesOf } from './names';
+import { reprintOf, type Reprint } from './reprint';
 import { SheetFrame } from './paper/frame';
 import { sheetKinds, type Sheet, type SheetContext, type SheetDraft, type SheetKind, type SheetOptions } from './types';
 import { versionOf, type SheetVersion } from './version';
@@ -35,7 +36,7 @@ function finish(draft: SheetDraft, version: SheetVersion, print: string, context
   const replaces = version.replaces;
   const head = { draft, event: plan.event.title, day: f.date(plan.event.day), version: version.version, replaces, printedAt: options.printedAt, formats: f };
   return {
-    kind: draft.kind, id: draft.id, title: draft.title, paper: options.paper, fingerprint: print, issued: version.issued, version: version.version, replaces,
+    kind: draft.kind, id: draft.id, title: draft.title, paper: options.paper, rows: draft.rows ?? [], fingerprint: print, issued: version.issued, version: version.version, replaces,
     fileName: fileText([plan.event.title, draft.kind === 'helpers' || draft.kind === 'fry' ? draft.title : draft.id, version.version].join(' ')),
     body: <SheetFrame {...head} />,
     margins: {
@@ -52,14 +53,15 @@ function finish(draft: SheetDraft, version: SheetVersion, print: string, context
 export function sheetsOf(plan: Plan, formats: Formats, options: SheetOptions): readonly Sheet[] {
   const context: SheetContext = { plan, formats, names: namesOf(plan, formats) };
   return sheetKinds.filter((kind) => options.only?.includes(kind) ?? true).flatMap((kind) => {
-    const drafts = builders[kind](context);
-    const ofKind = contentFingerprint(drafts);
-    return drafts.map((draft) => {
-      const print = contentFingerprint([draft]);
-      const version = options.version === undefined
-        ? versionOf(plan.event, { kind, id: draft.id, fingerprint: print }, ofKind)
-        : { version: options.version, replaces: options.replaces ?? null, issued: false };
-      return finish(draft, version, print, context, options);
-    });
+    const plain = builders[kind](context);
+    const ofKind = contentFingerprint(plain);
+    // Bars and brackets of a reprint are not its content: the same plan has the same fingerprint whatever hung there before.
+    const prints = new Map(plain.map((draft) => [draft.id, contentFingerprint([draft])]));
+    const versionOfId = (id: string): SheetVersion => options.version === undefined
+      ? versionOf(plan.event, { kind, id, fingerprint: prints.get(id) ?? '' }, ofKind)
+      : { version: options.version, replaces: options.replaces ?? null, issued: false };
+    const reprint = (id: string): Reprint | null => reprintOf(plan.event, { kind, id }, versionOfId(id).replaces);
+    const drafts = plain.some((d) => reprint(d.id) !== null) ? builders[kind]({ ...context, reprintOf: reprint }) : plain;
+    return drafts.map((draft) => finish(draft, versionOfId(draft.id), prints.get(draft.id) ?? '', context, options));
   });
 }

@@ -2,6 +2,7 @@ import type { ReactElement } from 'react';
 import type { Plan } from '../plan';
 import type { Formats } from '../words';
 import type { Names } from './names';
+import type { PrintedRow, Reprint } from './reprint';
 
 /** Kinds of sheet, in the order they are offered and printed. */
 export const sheetKinds = ['fry', 'drinks', 'shopping', 'prep', 'day', 'helpers', 'labels', 'boxes'] as const;
@@ -38,6 +39,8 @@ export interface Sheet {
   readonly fingerprint: string;
   /** True when the event has this very content on record as printed. */
   readonly issued: boolean;
+  /** Rows as printed; what a later print is compared with. */
+  readonly rows: readonly PrintedRow[];
   /** Texts of the margin boxes. */
   readonly margins: { readonly running: string; readonly headcount: string; readonly printed: string; readonly page: string; readonly of: string };
 }
@@ -47,6 +50,8 @@ export interface SheetContext {
   readonly plan: Plan;
   readonly formats: Formats;
   readonly names: Names;
+  /** The paper that a sheet of this id replaces; null for a first print, or when its rows are not on record. Absent on screen. */
+  readonly reprintOf?: (id: string) => Reprint | null;
 }
 
 /** A sheet before it has a head: what the builders return. */
@@ -56,5 +61,7 @@ export interface SheetDraft {
   readonly title: string;
   /** Second line of the head beside event and day; empty when there is none. */
   readonly note: string;
+  /** Rows to compare with at the next print; absent where a reprint shows no bars. */
+  readonly rows?: readonly PrintedRow[];
   readonly content: ReactElement;
 }

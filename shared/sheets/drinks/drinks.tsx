@@ -3,7 +3,8 @@ import { say } from '../../words';
 import { quantity } from '../amounts';
 import type { SheetContext, SheetDraft } from '../types';
 import { flaskFacts } from './flask-facts';
-import { RoundRows } from './round-rows';
+import { Since } from '../reprint';
+import { printedRound, RoundRows } from './round-rows';
 
 function Flasks({ context: { plan, formats: f, names } }: { readonly context: SheetContext }): ReactElement {
   return (
@@ -43,8 +44,11 @@ function Flasks({ context: { plan, formats: f, names } }: { readonly context: Sh
 export function drinksDrafts(context: SheetContext): readonly SheetDraft[] {
   const { plan, formats: f } = context;
   if (plan.drinks.rounds.length === 0) return [];
+  const rows = plan.drinks.rounds.map((round) => printedRound(round, context));
+  const reprint = context.reprintOf?.('drinks') ?? null;
   const content = (
     <>
+      <Since reprint={reprint} rows={rows} formats={f} />
       <table className="rounds">
         <thead>
           <tr>
@@ -57,7 +61,7 @@ export function drinksDrafts(context: SheetContext): readonly SheetDraft[] {
             <th scope="col" className="n">{say(f, 'sheets.drinks.makes')}</th>
           </tr>
         </thead>
-        {plan.drinks.rounds.map((round) => <RoundRows key={round.number} round={round} context={context} />)}
+        {plan.drinks.rounds.map((round) => <RoundRows key={round.number} round={round} reprint={reprint} context={context} />)}
       </table>
       <Flasks context={context} />
       {plan.drinks.ice !== null && <p className="line">{say(f, 'sheets.drinks.ice', { amount: quantity(f, plan.drinks.ice.kg.value, 'kg'), tubs: plan.drinks.ice.tubs.value })}</p>}
@@ -66,5 +70,5 @@ export function drinksDrafts(context: SheetContext): readonly SheetDraft[] {
       </div>
     </>
   );
-  return [{ kind: 'drinks', id: 'drinks', title: say(f, 'sheets.kind.drinks'), note: '', content }];
+  return [{ kind: 'drinks', id: 'drinks', title: say(f, 'sheets.kind.drinks'), note: '', rows, content }];
 }

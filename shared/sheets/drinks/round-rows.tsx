@@ -3,23 +3,35 @@ import type { BrewRound } from '../../drinks';
 import { say, sayMessage } from '../../words';
 import { linesWords, quantity } from '../amounts';
 import { TickBox } from '../paper/marks';
+import { isChanged, Was, type PrintedRow, type Reprint } from '../reprint';
 import type { SheetContext } from '../types';
 
+/** A round as it stands on paper. Rounds are told apart by drink and place among its rounds: a round more of tea is no change to the coffee. */
+export function printedRound(round: BrewRound, { plan, formats: f, names }: SheetContext): PrintedRow {
+  const nth = plan.drinks.rounds.filter((r) => r.drink === round.drink && r.number <= round.number).length;
+  return {
+    key: `${round.drink}/${nth}`, name: say(f, 'sheets.drinks.roundOf', { n: round.number, drink: names.dish(round.drink) }),
+    cells: { pot: names.thing(round.pot), start: f.clock(round.startAt), ready: f.clock(round.readyAt), makes: quantity(f, round.litres, 'L') },
+  };
+}
+
 /** One potful: when, how much of what, and which flask it goes into. Kept on one page. */
-export function RoundRows({ round, context: { plan, formats: f, names } }: { readonly round: BrewRound; readonly context: SheetContext }): ReactElement {
+export function RoundRows({ round, reprint, context }: { readonly round: BrewRound; readonly reprint: Reprint | null; readonly context: SheetContext }): ReactElement {
+  const { plan, formats: f, names } = context;
+  const row = printedRound(round, context);
   const water = say(f, 'sheets.drinks.water', { amount: quantity(f, round.waterLitres.value, 'L') });
   const rest = round.ingredients.filter((line) => line.ingredient !== 'water');
   const fills = plan.drinks.fills.filter((fill) => fill.round === round.number);
   return (
     <tbody className="keep">
-      <tr className="tall hour">
+      <tr className={`tall hour${isChanged(reprint, row) ? ' changed' : ''}`}>
         <td className="tickcell"><TickBox /></td>
         <td className="big">{f.number(round.number)}</td>
         <td className="strong">{names.dish(round.drink)}</td>
-        <td>{names.thing(round.pot)}</td>
-        <td className="big">{f.clock(round.startAt)}</td>
-        <td className="mid nowrap">{f.clock(round.readyAt)}</td>
-        <td className="mid nowrap n">{quantity(f, round.litres, 'L')}</td>
+        <td>{row.cells['pot']}<Was reprint={reprint} row={row} cell="pot" /></td>
+        <td className="big">{row.cells['start']}<Was reprint={reprint} row={row} cell="start" /></td>
+        <td className="mid nowrap">{row.cells['ready']}<Was reprint={reprint} row={row} cell="ready" /></td>
+        <td className="mid nowrap n">{row.cells['makes']}<Was reprint={reprint} row={row} cell="makes" /></td>
       </tr>
       <tr className="detailrow">
         <td colSpan={7}>

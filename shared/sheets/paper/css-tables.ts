@@ -19,6 +19,11 @@ export const tableCss = `
 .sheet tr.hour > td { border-top: 1.5pt solid #000; }
 .sheet .tasks .t0, .sheet .tasks .tickcell { padding-left: 3mm; position: relative; }
 .sheet tr.bar > td:first-child::before { content: ''; position: absolute; left: 0; top: 0; bottom: 0; border-left: 1.5mm solid #000; }
+.sheet tr.changed > td:first-child { position: relative; padding-left: 3mm; padding-right: 2mm; }
+.sheet tr.changed > td:first-child::before { content: ''; position: absolute; left: 0; top: 0; bottom: 0; border-left: 1.5mm solid #000; }
+.sheet .before { font-size: 11pt; font-weight: 400; color: #595959; white-space: nowrap; }
+.sheet .since { border: 0.75pt solid #000; border-left: 1.5mm solid #000; padding: 1.2mm 3mm; margin-bottom: 3mm; break-inside: avoid; font-size: 11pt; }
+.sheet .since ul { list-style: none; }
 .sheet .bowl td { border-bottom: 0.75pt solid #000; padding: 1.5mm 0; }
 .sheet .line { display: flex; align-items: center; gap: 3mm; }
 .sheet .line > .tick { flex: none; }
@@ -62,6 +67,14 @@ export const tableCss = `
 .sheet .oil { display: grid; grid-template-columns: 4fr 5fr 4fr; gap: 2mm 5mm; margin-bottom: 3mm; break-inside: avoid; }
 .sheet .oil strong { display: block; font-size: 14pt; line-height: 1.2; }
 .sheet .oil span { font-size: 11pt; color: #595959; display: block; line-height: 1.25; }
+.sheet .after { border-top: 1.5pt solid #000; padding-top: 2mm; margin-top: 4mm; break-inside: avoid; }
+.sheet .cards { display: grid; grid-template-columns: 1fr 1fr; gap: 4mm; margin-top: 3mm; }
+.sheet .card { border: 0.75pt dashed #000; padding: 3mm 4mm; break-inside: avoid; }
+.sheet .card .cardhead { display: flex; align-items: baseline; justify-content: space-between; gap: 3mm; }
+.sheet .card .cardhead span { font-size: 11pt; text-align: right; }
+.sheet .card .cardtimes { display: flex; justify-content: space-between; gap: 3mm; font-size: 17pt; line-height: 1.2; margin-top: 1.5mm; }
+.sheet .card .part { display: flex; align-items: center; gap: 2mm; margin-top: 2mm; }
+.sheet .card ul { list-style: none; padding-left: 7mm; }
 .sheet .lines { columns: 2; column-gap: 8mm; list-style: none; }
 .sheet .lines li { break-inside: avoid; padding: 0.6mm 0; border-bottom: 0.5pt solid #bfbfbf; display: flex; justify-content: space-between; gap: 3mm; }
 .sheet .dish { break-inside: avoid; margin-top: 3mm; }

@@ -64,6 +64,13 @@ export const sheetsPaperWords = {
   'sheets.drinks.makes': 'Makes',
   'sheets.drinks.boils': (p: { at: number }, f: Formats) => `boils about ${f.clock(p.at)}`,
   'sheets.drinks.water': (p: { amount: string }) => `water ${p.amount}`,
+  'sheets.since': (p: { version: string }) => `Changed since version ${p.version}; the bar at the edge marks the rows, the old value is in brackets`,
+  'sheets.since.new': (p: { name: string }) => `${p.name} is new`,
+  'sheets.since.gone': (p: { name: string }) => `${p.name} is no longer there`,
+  'sheets.since.cell': (p: { now: string; was: string }) => (p.was === '' ? p.now : `${p.now} (${p.was})`),
+  'sheets.since.row': (p: { name: string; changes: string }) => `${p.name}: ${p.changes}`,
+  'sheets.since.more': (p: { n: number }, f: Formats) => f.plural(p.n, 'and 1 more', `and ${f.number(p.n)} more`),
+  'sheets.drinks.roundOf': (p: { n: number; drink: string }, f: Formats) => `Round ${f.number(p.n)}, ${p.drink}`,
   'sheets.drinks.ice': (p: { amount: string; tubs: number }, f: Formats) => `Ice for the cold drinks: ${p.amount}, in ${f.plural(p.tubs, '1 tub', `${f.number(p.tubs)} tubs`)}. Fetch it last, keep it covered and out of the sun; ice that drinks stand in is not for the glass.`,
   'sheets.drinks.inUrn': (p: { flask: string; amount: string; at: number }, f: Formats) => `Brewed in ${p.flask} itself: ${p.amount} ready at ${f.clock(p.at)}`,
   'sheets.drinks.fill': (p: { flask: string; amount: string; at: number; trips: number }, f: Formats) =>
