@@ -21,6 +21,8 @@ import { shelfWords } from './catalogue/shelf';
 import { shellWords } from './catalogue/shell';
 import { timelineWords } from './catalogue/timeline';
 import { unitsWords } from './catalogue/units';
+import { viewFirstBatchWords } from './catalogue/view-first-batch';
+import { viewPrecautionsWords } from './catalogue/view-precautions';
 import { viewPrepWords } from './catalogue/view-prep';
 import { viewRecipeEditWords } from './catalogue/view-recipe-edit';
 import { viewRecipesWords } from './catalogue/view-recipes';
@@ -29,5 +31,5 @@ import { viewRecipesWords } from './catalogue/view-recipes';
 export const catalogue = {
   ...boardWords, ...buyingWords, ...calibrationWords, ...commandWords, ...drinksWords, ...editWords, ...eventWords, ...fryingWords, ...guestsWords,
   ...hostWords, ...kitchenWords, ...menuWords, ...recipeWords, ...recipeFiguresWords, ...reportWords, ...rulesWords, ...safetyWords, ...sheetsWords, ...sheetsLabelsWords, ...shelfWords, ...shellWords,
-  ...timelineWords, ...unitsWords, ...viewPrepWords, ...viewRecipesWords, ...viewRecipeEditWords,
+  ...timelineWords, ...unitsWords, ...viewFirstBatchWords, ...viewPrecautionsWords, ...viewPrepWords, ...viewRecipesWords, ...viewRecipeEditWords,
 } as const;

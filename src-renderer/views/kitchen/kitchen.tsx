@@ -10,6 +10,7 @@ import { DispenserThing, PotThing } from './vessels';
 import { PanThing } from './pans';
 import { PersonThing } from './people';
 import { Place } from './place';
+import { Precautions } from './precautions';
 import { StationThing } from './stations';
 
 /** What there is to cook on and with, and who helps. */
@@ -62,6 +63,7 @@ export function Kitchen() {
       <Circuits />
       <Cylinders />
       <Place />
+      <Precautions />
     </ViewPage>
   );
 }

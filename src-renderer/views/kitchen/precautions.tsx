@@ -1,0 +1,86 @@
+import type { ReactNode } from 'react';
+import { setPrecautions } from '../../../shared/edit';
+import { useDocument } from '../../app/document';
+import { useSpeaker } from '../../app/speak';
+import { Choice } from '../../parts/choice';
+import { MeasureField } from '../../parts/measure-field';
+import { NumberField } from '../../parts/number-field';
+import { TextField } from '../../parts/text-field';
+import { ViewSection } from '../../parts/view-page';
+import styles from './precautions.module.css';
+
+type YesNoKey = 'lidAtHand' | 'thermometer' | 'childLine' | 'friedDry' | 'coAlarm' | 'leakTested' | 'extensionCord' | 'protectedSockets' | 'carrySteps' | 'flaskTableSteady' | 'adultsPour' | 'tongs' | 'openFoodThrown' | 'cutForChildren' | 'handwash' | 'ill' | 'printInjectors';
+const notKnown = 'notKnown';
+
+/** A question answered yes, no, or not yet. */
+function YesNo({ of }: { readonly of: YesNoKey }) {
+  const t = useSpeaker();
+  const { event, edit } = useDocument();
+  const known = event.precautions?.[of];
+  return (
+    <Choice label={t(`view.precautions.${of}`)} value={known === undefined ? notKnown : known ? 'yes' : 'no'}
+      options={[{ value: notKnown, text: t('view.precautions.notKnown') }, { value: 'yes', text: t('view.precautions.yes') }, { value: 'no', text: t('view.precautions.no') }]}
+      onCommit={(v) => edit(setPrecautions(event, { [of]: v === notKnown ? undefined : v === 'yes' }))} />
+  );
+}
+const choices = {
+  extinguisher: ['none', 'wetChemical', 'powder', 'foam', 'carbonDioxide', 'water'], outdoorPlace: ['openGround', 'deck', 'underRoof', 'garage'], air: ['none', 'window', 'hood'],
+  occasion: ['private', 'regular', 'paid', 'public'], venue: ['home', 'hall', 'park'], caterer: ['none', 'instructed', 'uninstructed'],
+} as const;
+
+/** One of a few, or not known yet. */
+function OneOf({ of }: { readonly of: keyof typeof choices }) {
+  const t = useSpeaker();
+  const { event, edit } = useDocument();
+  return (
+    <Choice<string> label={t(`view.precautions.${of}`)} value={event.precautions?.[of] ?? notKnown}
+      options={[{ value: notKnown, text: t('view.precautions.notKnown') }, ...choices[of].map((value) => ({ value, text: t.loose(`view.precautions.${of}.${value}`) }))]}
+      onCommit={(v) => edit(setPrecautions(event, { [of]: v === notKnown ? undefined : v }))} />
+  );
+}
+
+/** What only the household knows of place and day; the rules of safety and the emergency card read it. Nothing has to be answered. */
+export function Precautions() {
+  const t = useSpeaker();
+  const { event, edit } = useDocument();
+  const p = event.precautions ?? {};
+  const set = (patch: Parameters<typeof setPrecautions>[1]) => edit(setPrecautions(event, patch));
+  const text = (of: 'address' | 'emergencyNumber' | 'contact' | 'injectors') => (
+    <TextField label={t(`view.precautions.${of}`)} value={p[of] ?? ''} optional longest={of === 'emergencyNumber' ? 60 : 200} onCommit={(v) => set({ [of]: v.trim() === '' ? undefined : v.trim() })} />
+  );
+  const group = (title: string, fields: ReactNode) => (
+    <fieldset className={styles['group']}><legend className={styles['legend']}>{t.loose(title)}</legend><div className={styles['fields']}>{fields}</div></fieldset>
+  );
+  return (
+    <ViewSection title={t('view.precautions')} lead={t('view.precautions.lead')}>
+      {group('view.precautions.fire', (
+        <>
+          <YesNo of="lidAtHand" /><OneOf of="extinguisher" /><YesNo of="thermometer" /><YesNo of="friedDry" /><YesNo of="childLine" />
+          <NumberField label={t('view.precautions.flameCm')} unit="cm" value={p.flameCm ?? null} min={0} max={1000} onClear={() => set({ flameCm: undefined })} onCommit={(flameCm) => set({ flameCm })} />
+          <NumberField label={t('view.precautions.oilSigns')} value={p.oilSigns ?? null} min={0} max={5} onClear={() => set({ oilSigns: undefined })} onCommit={(oilSigns) => set({ oilSigns })} />
+          <OneOf of="outdoorPlace" />
+          <MeasureField label={t('view.precautions.wallMetres')} unit="m" value={p.wallMetres ?? null} min={0} max={100} decimals={1} onClear={() => set({ wallMetres: undefined })} onCommit={(wallMetres) => set({ wallMetres })} />
+        </>
+      ))}
+      {group('view.precautions.gas', (
+        <>
+          <YesNo of="coAlarm" /><OneOf of="air" /><YesNo of="leakTested" />
+          <NumberField label={t('view.precautions.cylinderCm')} unit="cm" value={p.cylinderCm ?? null} min={0} max={2000} step={10} onClear={() => set({ cylinderCm: undefined })} onCommit={(cylinderCm) => set({ cylinderCm })} />
+          <YesNo of="extensionCord" /><YesNo of="protectedSockets" />
+        </>
+      ))}
+      {group('view.precautions.carry', (
+        <>
+          <MeasureField label={t('view.precautions.carryMetres')} unit="m" value={p.carryMetres ?? null} min={0} max={500} onClear={() => set({ carryMetres: undefined })} onCommit={(carryMetres) => set({ carryMetres })} />
+          <YesNo of="carrySteps" />
+          <NumberField label={t('view.precautions.lifters')} value={p.lifters ?? null} min={1} max={4} onClear={() => set({ lifters: undefined })} onCommit={(lifters) => set({ lifters })} />
+          <NumberField label={t('view.precautions.flaskTableCm')} unit="cm" value={p.flaskTableCm ?? null} min={0} max={200} step={5} onClear={() => set({ flaskTableCm: undefined })} onCommit={(flaskTableCm) => set({ flaskTableCm })} />
+          <YesNo of="flaskTableSteady" /><YesNo of="adultsPour" />
+        </>
+      ))}
+      {group('view.precautions.hands', <><YesNo of="handwash" /><YesNo of="tongs" /><YesNo of="ill" /><YesNo of="openFoodThrown" /><YesNo of="cutForChildren" /></>)}
+      {group('view.precautions.event', <><OneOf of="occasion" /><OneOf of="venue" /><OneOf of="caterer" /></>)}
+      {group('view.precautions.emergency', <>{text('address')}{text('emergencyNumber')}{text('contact')}{text('injectors')}<YesNo of="printInjectors" /></>)}
+    </ViewSection>
+  );
+}
