@@ -9,13 +9,14 @@ export function BorrowList({ context: { plan, formats: f } }: { readonly context
   if (open.length === 0) return null;
   return (
     <table className="shopping borrow keep">
+      <colgroup><col className="w3" /><col /><col className="w4" /><col className="w3" /></colgroup>
       <thead>
         <tr className="sectionrow"><th scope="rowgroup" colSpan={4}>{say(f, 'buying.section.borrow')}</th></tr>
         <tr>
-          <th scope="col" className="w3">{say(f, 'buying.lent.hereHead')}</th>
+          <th scope="col">{say(f, 'buying.lent.hereHead')}</th>
           <th scope="col">{say(f, 'sheets.shopping.what')}</th>
-          <th scope="col" className="w2">{say(f, 'buying.lent.fromHead')}</th>
-          <th scope="col" className="w3">{say(f, 'buying.lent.returnedHead')}</th>
+          <th scope="col">{say(f, 'buying.lent.fromHead')}</th>
+          <th scope="col">{say(f, 'buying.lent.returnedHead')}</th>
         </tr>
       </thead>
       <tbody>

@@ -67,7 +67,7 @@ function Line({ line, costs, shared, context }: RowsProps & { readonly line: Sho
       <td><strong>{line.name}</strong>{remark !== '' && <><br /><span className="small">{remark}</span></>}</td>
       <td className="n small">{amountWords(f, wholeNeed(line))}</td>
       <td className="small">{usesOf(line, context)}</td>
-      {costs && <td className="n small">{line.cost === undefined ? '' : f.money(line.cost)}</td>}
+      {costs && <td className="n small nowrap">{line.cost === undefined ? '' : f.money(line.cost)}</td>}
     </tr>
   );
 }
@@ -75,13 +75,16 @@ function Line({ line, costs, shared, context }: RowsProps & { readonly line: Sho
 /** The lines of one section under its name; the name stays with the first line. */
 export function SectionRows({ title, lines, ...rest }: RowsProps & { readonly title: string; readonly lines: readonly ShoppingLine[] }): ReactElement {
   const [first, ...more] = lines;
+  // One shopper of a whole section stands at its head, not at every line.
+  const who = rest.shared && first !== undefined && lines.every((l) => l.shopper === first.shopper) ? first.shopper : null;
+  const row = { ...rest, shared: rest.shared && who === null };
   return (
     <>
       <tbody className="keep">
-        <tr className="sectionrow"><th scope="rowgroup" colSpan={rest.costs ? 6 : 5}>{title}</th></tr>
-        {first !== undefined && <Line line={first} {...rest} />}
+        <tr className="sectionrow"><th scope="rowgroup" colSpan={rest.costs ? 6 : 5}>{who === null ? title : say(rest.context.formats, 'sheets.titled', { title, of: who })}</th></tr>
+        {first !== undefined && <Line line={first} {...row} />}
       </tbody>
-      <tbody>{more.map((line) => <Line key={line.key} line={line} {...rest} />)}</tbody>
+      <tbody>{more.map((line) => <Line key={line.key} line={line} {...row} />)}</tbody>
     </>
   );
 }

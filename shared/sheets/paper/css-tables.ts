@@ -36,11 +36,10 @@ export const tableCss = `
 .sheet .shopping td.n:not(:last-child), .sheet .shopping th.n:not(:last-child) { padding-right: 4mm; }
 .sheet .shopping { table-layout: fixed; }
 .sheet .shopping .w1 { width: 8mm; }
-.sheet .shopping .w2 { width: 43mm; }
-.sheet .shopping .w3 { width: 22mm; }
-.sheet .shopping .w4 { width: 45mm; }
+.sheet .shopping .w2 { width: 38mm; }
+.sheet .shopping .w3 { width: 25mm; }
+.sheet .shopping .w4 { width: 42mm; }
 .sheet .shopping .w5 { width: 17mm; }
-.sheet .shopping td.n.small { white-space: nowrap; }
 .sheet-shopping .cautions { margin-top: 2mm; }
 .sheet .shopping .tickcell { width: 8mm; padding-right: 2mm; }
 .sheet .shopping td { padding-top: 0.5mm; padding-bottom: 0.5mm; line-height: 1.15; }
