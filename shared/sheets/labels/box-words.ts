@@ -8,7 +8,7 @@ import type { SheetContext } from '../types';
 import { inPieces, type KeptThing } from './kept-things';
 
 /** Foods named on a label; the rest are counted. */
-const mostFoods = 3;
+const mostFoods = 2;
 
 /** "Spinach and spring onions" for a part, the dish's name for the whole. */
 export function keptWhat({ dish, foods }: KeptThing, { formats: f, names }: Pick<SheetContext, 'formats' | 'names'>): string {

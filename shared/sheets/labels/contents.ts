@@ -59,14 +59,27 @@ export function oilOf(event: Event, dish: DishPlan, dishes: readonly DishPlan[])
 }
 
 /** Foods that bite (our list; common practice, no source). */
-const hot: ReadonlySet<string> = new Set(['chilli-powder', 'green-chilli', 'red-chilli', 'dried-chilli', 'dried-chilli-flakes', 'long-green-pepper', 'black-pepper', 'black-peppercorns', 'curry-powder', 'mustard-seed', 'cayenne', 'harissa', 'chilli-sauce']);
+const hot: ReadonlySet<string> = new Set([
+  'chilli-powder', 'chilli-blend', 'green-chilli', 'dried-chilli-flakes', 'dried-chilli-whole', 'long-green-pepper', 'black-pepper', 'black-peppercorns', 'curry-powder', 'mustard-seed', 'mustard-ground', 'mustard-prepared', 'mustard-oil',
+]);
 /** Places in the meal where a guest may expect spice, so that its absence is worth a word. */
 const mayBite: ReadonlySet<string> = new Set(['friedSnack', 'friedSide', 'condiment', 'grain', 'pulse', 'vegetable', 'soup', 'salad', 'plain', 'preserve']);
 
-/** Mild: nothing hot in it, in a place of the meal where there might be. A dish with a food nobody has checked is not called mild. */
+/** Sections of the shop that make a dish savoury: a jug of milk is not called mild. */
+const savoury: ReadonlySet<string> = new Set(['vegetables', 'greens', 'pulses', 'spices']);
+
+/** Mild: nothing hot in it, in a savoury dish where there might be, or a plain thing. A dish with a food nobody has checked is not called mild. */
 export function isMild(dish: DishPlan): boolean {
-  const foods = dish.recipe.ingredients.map((line) => line.ingredient);
-  return mayBite.has(dish.role) && foods.every((food) => ingredient(food) !== undefined && !hot.has(food));
+  const foods = dish.recipe.ingredients.map((line) => ingredient(line.ingredient));
+  return mayBite.has(dish.role) && foods.every((food) => food !== undefined && !hot.has(food.id)) && (dish.role === 'plain' || foods.some((food) => food !== undefined && savoury.has(food.section)));
+}
+
+/** Diets that a shared oil takes from a dish: gluten in it, nuts, milk, eggs; an oil nobody has checked may be of nuts. */
+export function dietsOilSpoils(oil: SharedOil | null): readonly DietId[] {
+  if (oil === null) return [];
+  const found = new Set([...(oil.carries ?? ['nuts']), ...oil.shared.flatMap((other) => other.allergens)]);
+  const spoils: readonly (readonly [AllergenId, readonly DietId[]])[] = [['gluten', ['glutenFree']], ['nuts', ['nutFree']], ['peanuts', ['nutFree']], ['milk', ['lactoseFree', 'vegan']], ['eggs', ['vegan']], ['fish', ['vegan', 'vegetarian']], ['crustaceans', ['vegan', 'vegetarian']], ['molluscs', ['vegan', 'vegetarian']]];
+  return [...new Set(spoils.flatMap(([allergen, diets]) => (found.has(allergen) ? diets : [])))];
 }
 
 /** Honey is never for babies under one (rule CD-04). */

@@ -1,10 +1,10 @@
-import type { ReactElement } from 'react';
+import { Fragment, type ReactElement } from 'react';
 import { allergenIds, type AllergenId } from '../../event';
 import type { DishPlan } from '../../menu';
 import { say, sayLoose, type Formats } from '../../words';
 import { midSentence } from '../food-name';
 import type { SheetContext, SheetDraft } from '../types';
-import { contentsOfDish, contentsOfFoods, hasHoney, isMild, labelGroups, oilOf } from './contents';
+import { contentsOfDish, contentsOfFoods, dietsOilSpoils, hasHoney, isMild, labelGroups, oilOf } from './contents';
 
 /** "gluten, milk and sesame". */
 export const allergenList = (f: Formats, ids: readonly AllergenId[]): string => f.list(ids.map((id) => sayLoose(f, `allergen.${id}`).toLowerCase()));
@@ -17,10 +17,11 @@ function kitchenAllergens({ plan: { event, menu } }: SheetContext): readonly All
   return allergenIds.filter((id) => contains.includes(id) || oils.includes(id));
 }
 
-function marksOf(dish: DishPlan, { plan: { event }, formats: f }: SheetContext): readonly string[] {
-  const { diets } = contentsOfDish(event, dish);
+function marksOf(dish: DishPlan, { plan: { event, menu }, formats: f }: SheetContext): readonly string[] {
+  const spoilt = dietsOilSpoils(oilOf(event, dish, menu.dishes));
+  const diets = contentsOfDish(event, dish).diets.filter((diet) => !spoilt.includes(diet));
   return [
-    ...diets.map((diet) => sayLoose(f, `diet.${diet}`)),
+    ...diets.filter((diet) => diet !== 'noOnionGarlic' || dish.servedAs !== 'cup').map((diet) => sayLoose(f, `diet.${diet}`)),
     ...(isMild(dish) ? [say(f, dish.role === 'plain' ? 'sheets.labels.plain' : 'sheets.labels.mild')] : []),
     ...(dish.recipe.brewing?.caffeinated === true ? [say(f, 'sheets.labels.caffeine')] : []),
     ...(hasHoney(dish) ? [say(f, 'sheets.labels.honey')] : []),
@@ -48,9 +49,9 @@ function Card({ dish, context }: { readonly dish: DishPlan; readonly context: Sh
   const others = kitchenAllergens(context).filter((id) => !contains.includes(id));
   const none = labelGroups(event).length === allergenIds.length ? 'sheets.labels.none14' : 'sheets.labels.none9';
   return (
-    <section className={dish.name.length > longName ? 'card long' : 'card'} data-card={dish.id}>
+    <section className={dish.name.length > longName ? 'dishcard long' : 'dishcard'} data-card={dish.id}>
       <p className="name">{dish.name}</p>
-      {marks.length > 0 && <p className="marks">{marks.map((mark) => <b key={mark}>{mark}</b>)}</p>}
+      {marks.length > 0 && <p className="marks">{marks.map((mark, at) => <Fragment key={mark}>{at > 0 && ' '}<b>{mark}</b></Fragment>)}</p>}
       {contains.length > 0 && <p className="has">{say(f, 'sheets.labels.contains')} <strong>{allergenList(f, contains)}</strong></p>}
       {contains.length === 0 && unchecked.length === 0 && <p className="has">{say(f, none)}</p>}
       {unchecked.length > 0 && <p className="has"><strong>{say(f, 'sheets.labels.unchecked', { foods: f.list(unchecked.map((id) => midSentence(names.ingredient(id)))) })}</strong></p>}
@@ -65,6 +66,6 @@ export function dishLabelDrafts(context: SheetContext): readonly SheetDraft[] {
   const { plan, formats: f } = context;
   const served = plan.guests.adults.value + plan.guests.children.value === 0 ? [] : plan.menu.dishes.filter((dish) => dish.portions.value > 0 && dish.role !== 'water');
   if (served.length === 0) return [];
-  const content = <div className="cards">{served.map((dish) => <Card key={dish.id} dish={dish} context={context} />)}</div>;
+  const content = <div className="dishcards">{served.map((dish) => <Card key={dish.id} dish={dish} context={context} />)}</div>;
   return [{ kind: 'labels', id: 'labels', title: say(f, 'sheets.kind.labels'), note: say(f, 'sheets.labels.note'), rows: [], content }];
 }

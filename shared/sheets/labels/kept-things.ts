@@ -12,6 +12,8 @@ export interface KeptThing {
   /** Stable: dish and step. */
   readonly key: string;
   readonly dish: DishPlan;
+  /** Ids of the recipe's steps that fill these boxes or work on what is in them. */
+  readonly steps: readonly string[];
   /** Ids of the foods in it; null for the whole dish. */
   readonly foods: readonly string[] | null;
   /** Minutes from the event's midnight. */
@@ -58,7 +60,7 @@ const goesOn = (first: KeptThing, next: KeptThing): boolean =>
  */
 export function keptThings(plan: Plan): readonly KeptThing[] {
   const all = madeAhead(plan).flatMap(waiting).map((one): KeptThing => ({
-    key: `${one.dish.id}/${one.step.id}`, dish: one.dish, place: one.keeps.place, madeAt: one.job.row.end, useBy: one.job.row.end + one.keeps.minutes,
+    key: `${one.dish.id}/${one.step.id}`, dish: one.dish, steps: [one.step.id], place: one.keeps.place, madeAt: one.job.row.end, useBy: one.job.row.end + one.keeps.minutes,
     neededAt: one.dish.recipe.role !== 'preserve' && one.keeps.place !== 'freezer' && plan.guests.adults.value + plan.guests.children.value > 0 ? one.dish.firstServed : null, ...boxed(plan, one),
   })).filter((thing) => thing.amount.amount.gt(0));
   const joined: KeptThing[] = [];
@@ -66,7 +68,7 @@ export function keptThings(plan: Plan): readonly KeptThing[] {
     const at = joined.findIndex((first) => goesOn(first, thing));
     const first = joined[at];
     if (first === undefined) joined.push(thing);
-    else joined[at] = { ...thing, key: first.key, madeAt: first.madeAt };
+    else joined[at] = { ...thing, key: first.key, steps: [...first.steps, ...thing.steps], madeAt: first.madeAt };
   }
   return joined;
 }

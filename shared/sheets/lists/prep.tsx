@@ -8,6 +8,10 @@ import { rowWords } from '../day/row-words';
 import { allWho } from '../day/task-words';
 import { foodTitle } from '../food-name';
 import { TickBox } from '../paper/marks';
+import { boxCount } from '../labels/box-words';
+import { keptThings } from '../labels/kept-things';
+import { jobAmount } from '../labels/job-amount';
+import { KeptTable } from '../labels/kept-table';
 import type { SheetContext, SheetDraft } from '../types';
 import { madeAhead, type AheadJob, type KeepingPlace } from './ahead';
 
@@ -19,12 +23,13 @@ function Job({ job: { row, task, dish, step }, context }: { readonly job: AheadJ
   const { formats: f } = context;
   const { title, lines } = rowWords(row, false, context);
   const keeps = step?.keeps;
+  const { amount, thing } = jobAmount({ row, task, dish, step }, keptThings(context.plan));
   return (
     <tr>
       <td className="tickcell"><TickBox /></td>
       <td className="mid strong nowrap">{clockInDay(f, task.start)}</td>
       <td><strong>{title}</strong>{lines.map((line) => <p key={line} className="small">{line}</p>)}</td>
-      <td className="nowrap">{dish === undefined ? '' : amountWords(f, dish.total)}</td>
+      <td className="nowrap">{amount === null ? '' : amountWords(f, amount)}{thing !== null && <p className="small">{boxCount(thing, f)}</p>}</td>
       <td className="small">{keeps === undefined ? '' : say(f, 'sheets.prep.keeps', { place: say(f, placeWords[keeps.place]), for: keeps.minutes < 2880 ? f.duration(keeps.minutes) : f.figure(Math.floor(keeps.minutes / 1440), 'days') })}</td>
       <td className="small">{allWho(row.tasks, context)}</td>
     </tr>
@@ -86,6 +91,7 @@ export function prepDrafts(context: SheetContext): readonly SheetDraft[] {
           <Jobs jobs={d.rows.map(({ job }) => job)} context={context} />
         </section>
       ))}
+      <KeptTable context={context} />
       <h2>{say(f, 'sheets.prep.weigh')}</h2>
       {dishes.map((dish) => <Amounts key={dish.id} dish={dish} context={context} />)}
     </>
