@@ -1,4 +1,5 @@
 import type { Event } from '../event';
+import type { Figure } from '../figure';
 import type { KitchenPlan } from '../kitchen';
 import type { MenuPlan } from '../menu';
 import type { Message } from '../words';
@@ -26,6 +27,7 @@ export function planFrying(event: Event, menu: MenuPlan, kitchen: KitchenPlan): 
   const { sessions, pauses } = oilSessions(event, batches, oil, schedule.dishes);
   const ends = oilEnds(event, batches, oil, sessions, schedule.dishes);
   const panName = (id: string): string => event.kitchen.pans.find((p) => p.id === id)?.name ?? id;
+  let bound: Figure | null = null;
   return {
     loads: schedule.dishes.flatMap((d) => loadsOf(event, d)), batches, bowls,
     served: schedule.dishes.map((d) => d.served), shortages: schedule.dishes.flatMap((d) => d.shortages), leads: schedule.dishes.flatMap((d) => d.leads),
@@ -33,7 +35,7 @@ export function planFrying(event: Event, menu: MenuPlan, kitchen: KitchenPlan): 
     batchCount: batchCount(schedule.dishes, batches), bowlCount: bowlCount(event, bowls), batterKg: batterKg(bowls), pieces: pieceCount(batches),
     waits: schedule.dishes.flatMap((d) => waitPlan(d, batches)), care: oilCareNotes(batches, schedule.dishes, panName),
     get batchBound() {
-      return batchBound(schedule.dishes);
+      return (bound ??= batchBound(schedule.dishes));
     },
     problems: schedule.dishes.flatMap((d) => (d.problem === null ? [] : [d.problem])),
   };

@@ -1,11 +1,14 @@
 import type { ReactElement } from 'react';
-import { say } from '../../words';
+import { say, sayMessage } from '../../words';
 import { quantity } from '../amounts';
 import { TickBox } from '../paper/marks';
 import type { SheetContext, SheetDraft } from '../types';
+import { AfterBox } from './after-box';
 import { BatchRow } from './batch-row';
+import { bowlCardDrafts } from './bowl-cards';
 import { BowlRow } from './bowl-row';
 import { OilBox } from './oil-box';
+import { pauseWords } from './pause-words';
 import { fryRows, keepTogether, type FryRow } from './rows';
 
 interface Station {
@@ -42,6 +45,10 @@ function Row({ row, station, context }: { readonly row: FryRow; readonly station
   const showPan = station.pans.length > 1;
   if (row.kind === 'bowl') return <BowlRow bowl={row.bowl} columns={showPan ? 8 : 7} context={context} />;
   if (row.kind === 'batch') return <BatchRow batch={row.batch} hour={row.hour} showPan={showPan} showDish={station.dishes.length > 1} context={context} />;
+  if (row.kind !== 'topUp') {
+    const text = row.kind === 'pause' ? pauseWords(context.plan, f, context.names, row.pause) : say(f, 'sheets.fry.change', { pan: context.names.thing(row.pan), after: row.afterBatch });
+    return <tr className="bowl"><td colSpan={showPan ? 8 : 7}><div className="line"><TickBox small /><strong>{text}</strong></div></td></tr>;
+  }
   const words = say(f, 'sheets.fry.topUp', { after: row.afterBatch, litres: quantity(f, row.litres, 'L'), targetC: targetOf(context, station.dishes) });
   return <tr className="bowl"><td colSpan={showPan ? 8 : 7}><div className="line"><TickBox small /><strong>{words}</strong></div></td></tr>;
 }
@@ -53,6 +60,7 @@ function Cautions({ station, context: { plan, formats: f } }: { readonly station
     <div className="short">
       <p className="strong">{say(f, 'sheets.fry.short')}</p>
       <p className="small">{say(f, 'sheets.fry.caution1')} {say(f, 'sheets.fry.caution2')} {say(f, 'sheets.fry.caution3')} {say(f, 'sheets.guidance')}</p>
+      {plan.frying.care.length > 0 && station.dishes.length > 1 && <p className="small">{plan.frying.care.map((m) => sayMessage(f, m)).join(' ')}</p>}
       {short.map((s) => <p key={`${s.dish}-${s.from}`} className="strong">{say(f, 'sheets.fry.unmet', { from: s.from, to: s.to, pieces: s.unmet })}</p>)}
     </div>
   );
@@ -63,10 +71,10 @@ const shortTable = 15;
 
 const unique = (list: readonly string[]): readonly string[] => [...new Set(list)];
 
-/** One fry sheet per station that fries: one person stands there and reads one paper. */
+/** Per station that fries a sheet of batches, for whoever stands there, and the cards of its bowls. */
 export function fryDrafts(context: SheetContext): readonly SheetDraft[] {
   const { batches, loads } = context.plan.frying;
-  return unique(batches.map((b) => b.station)).map((id) => {
+  return unique(batches.map((b) => b.station)).flatMap((id) => {
     const own = batches.filter((b) => b.station === id);
     const station = { id, pans: unique(own.map((b) => b.pan)), dishes: unique(own.map((b) => b.dish)) };
     const title = say(context.formats, 'sheets.titled', { title: say(context.formats, 'sheets.kind.fry'), of: context.names.thing(id) });
@@ -85,8 +93,9 @@ export function fryDrafts(context: SheetContext): readonly SheetDraft[] {
             <tbody key={at} className="keep">{group.map((row, n) => <Row key={n} row={row} station={station} context={context} />)}</tbody>
           ))}
         </table>
+        <AfterBox ends={context.plan.frying.oilEnds.filter((e) => station.pans.includes(e.pan))} named={station.pans.length > 1} context={context} />
       </>
     );
-    return { kind: 'fry', id: `fry-${id}`, title, note: '', content };
+    return [{ kind: 'fry', id: `fry-${id}`, title, note: '', content }, ...bowlCardDrafts(context, id)];
   });
 }

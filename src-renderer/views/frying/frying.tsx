@@ -18,7 +18,10 @@ export function Frying() {
   const { plan, formats } = useDocument();
   const { frying } = plan;
   const names = namesOf(plan, formats);
-  const gap = frying.batchCount.value - frying.batchBound.value;
+  // Batches chosen for freshness are more than the fewest on purpose.
+  const chosen = plan.event.menu.dishes.reduce((sum, d) => sum + (d.fryFresh?.moreBatches ?? 0), 0);
+  const bound = frying.batchBound;
+  const gap = Math.max(0, frying.batchCount.value - bound.value - chosen);
   const problems = frying.problems.map((p) => <Problem key={t.message(p)} message={t.message(p)} level="watch" />);
   if (frying.loads.length === 0 && frying.batches.length === 0) {
     return <ViewPage title={t('view.frying')}>{problems}<EmptyState title={t('view.frying.emptyTitle')}>{t('view.frying.empty')}</EmptyState></ViewPage>;
@@ -27,7 +30,7 @@ export function Frying() {
     <ViewPage title={t('view.frying')}>
       {problems}
       <Facts>
-        <Fact name={t('view.frying.batches')} note={gap === 0 ? t('view.frying.proven') : <>{t('view.frying.bound')} <FigureButton figure={frying.batchBound} title={t('view.frying.bound')} /></>}><FigureButton size="large" figure={frying.batchCount} title={t('view.frying.batches')} /></Fact>
+        <Fact name={t('view.frying.batches')} note={gap === 0 && chosen === 0 ? t('view.frying.proven') : <>{t('view.frying.bound')} <FigureButton figure={bound} title={t('view.frying.bound')} /></>}><FigureButton size="large" figure={frying.batchCount} title={t('view.frying.batches')} /></Fact>
         <Fact name={t('view.frying.pieces')}><FigureButton size="large" figure={frying.pieces} title={t('view.frying.pieces')} /></Fact>
         <Fact name={t('view.frying.bowls')}><FigureButton size="large" figure={frying.bowlCount} title={t('view.frying.bowls')} /></Fact>
         <Fact name={t('view.frying.batter')}><FigureButton size="large" figure={frying.batterKg} title={t('view.frying.batter')} /></Fact>

@@ -36,7 +36,7 @@ export function LoadSection({ load, plan, names }: { readonly load: LoadPlan; re
           </Fact>
         ))}
       </Facts>
-      {load.remedy !== null && <p>{t.message(load.remedy)}</p>}
+      {load.remedies.length > 0 && <><p className={styles['key']}>{t('view.frying.lifts')}</p><ul className={styles['remedies']}>{load.remedies.map((r) => <li key={r.id}>{t.message(r)}</li>)}</ul></>}
       {first && <SupplyPicture dish={load.dish} plan={plan} name={names.dish(load.dish)} />}
     </ViewSection>
   );
