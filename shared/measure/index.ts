@@ -6,6 +6,7 @@ export * from './clock';
 export * from './series';
 export * from './density';
 export * from './kitchen';
+export * from './full-measure';
 export * from './parse';
 export * from './money';
 export * from './extremes';
