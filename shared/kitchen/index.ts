@@ -5,4 +5,5 @@ export * from './pan-shape';
 export * from './pan-figures';
 export * from './oil-figures';
 export * from './boiling';
+export * from './by-jug';
 export * from './plan';

@@ -7,6 +7,7 @@ import { FigureButton } from '../../parts/figure-button';
 import { MeasureField } from '../../parts/measure-field';
 import { TextField } from '../../parts/text-field';
 import { Derived, Thing } from '../../parts/thing';
+import { JugFields } from './jug-fields';
 
 const shapes = ['round', 'flatWok', 'straight', 'rectangular'] as const;
 const materials = ['steel', 'iron', 'aluminium', 'brass'] as const;
@@ -44,6 +45,7 @@ export function PanThing({ pan }: { readonly pan: Pan }) {
           <Derived name={t('view.kitchen.fill')}><FigureButton figure={state.fillShare} title={`${pan.name}: ${t('view.kitchen.fill')}`}>{t.formats.percent(state.fillShare.value)}</FigureButton></Derived>
           <Derived name={t('view.kitchen.fullLitres')}><FigureButton figure={state.fullLitres} title={`${pan.name}: ${t('view.kitchen.fullLitres')}`} /></Derived>
           <Derived name={t('view.kitchen.useful')}><FigureButton figure={state.burner.usefulW} title={`${pan.name}: ${t('view.kitchen.useful')}`} /></Derived>
+          <JugFields pan={pan} />
         </>
       )}
     />
