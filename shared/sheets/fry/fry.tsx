@@ -55,11 +55,12 @@ function Row({ row, station, context }: { readonly row: FryRow; readonly station
 
 /** Cautions and what goes short, above the table: a page never holds them alone, and they are read before the first batch. */
 function Cautions({ station, context: { plan, formats: f } }: { readonly station: Station; readonly context: SheetContext }): ReactElement {
+  const ends = plan.frying.oilEnds.filter((e) => station.pans.includes(e.pan));
   const short = plan.frying.shortages.filter((s) => station.dishes.includes(s.dish));
   return (
     <div className="short">
       <p className="strong">{say(f, 'sheets.fry.short')}</p>
-      <p className="small">{say(f, 'sheets.fry.caution1')} {say(f, 'sheets.fry.caution2')} {say(f, 'sheets.fry.caution3')} {say(f, 'sheets.guidance')}</p>
+      <p className="small">{say(f, 'sheets.fry.caution1')} {say(f, 'sheets.fry.caution2')} {ends.length > 0 ? say(f, 'sheets.fry.rest', { at: Math.max(...ends.map((e) => Number(e.movableAt))) }) : say(f, 'sheets.fry.caution3')} {say(f, 'sheets.guidance')}</p>
       {plan.frying.care.length > 0 && station.dishes.length > 1 && <p className="small">{plan.frying.care.map((m) => sayMessage(f, m)).join(' ')}</p>}
       {short.map((s) => <p key={`${s.dish}-${s.from}`} className="strong">{say(f, 'sheets.fry.unmet', { from: s.from, to: s.to, pieces: s.unmet })}</p>)}
     </div>
@@ -93,7 +94,8 @@ export function fryDrafts(context: SheetContext): readonly SheetDraft[] {
             <tbody key={at} className="keep">{group.map((row, n) => <Row key={n} row={row} station={station} context={context} />)}</tbody>
           ))}
         </table>
-        <AfterBox ends={context.plan.frying.oilEnds.filter((e) => station.pans.includes(e.pan))} named={station.pans.length > 1} context={context} />
+        {/* A short table and its head fill one page; there the head alone says when the oil may be moved. */}
+        {rows.length > shortTable && <AfterBox ends={context.plan.frying.oilEnds.filter((e) => station.pans.includes(e.pan))} named={station.pans.length > 1} context={context} />}
       </>
     );
     return [{ kind: 'fry', id: `fry-${id}`, title, note: '', content }, ...bowlCardDrafts(context, id)];

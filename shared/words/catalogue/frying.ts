@@ -93,6 +93,7 @@ export const fryingWords = {
   'sheets.fry.change': (p: { pan: string; after: number }, f: Formats) => `After batch ${f.number(p.after)} the oil of ${p.pan} is used up: go on in a clean pan with fresh oil; never move or pour the hot one`,
   'sheets.fry.afterTitle': 'After the last batch',
   'sheets.fry.after': (p: { litres: string; at: number; hours: number }, f: Formats) => `Heat off, lid on, nobody moves it. About ${p.litres} is left; cold enough to move from ${f.clock(p.at)}.`,
+  'sheets.fry.rest': (p: { at: number }, f: Formats) => `Afterwards heat off, lid on, and nobody moves the oil before ${f.clock(p.at)}.`,
   'sheets.fry.signs': 'Change oil sooner when it is dark, foams, runs thick, or smokes below frying heat.',
   'sheets.fry.where': 'Cold and clear: strain it into its bottle for another frying. Else into a bottle with a lid and to the collection, never down the drain.',
   'sheets.bowl.title': 'Bowl cards',

@@ -34,7 +34,7 @@ export function OilSection({ plan, names }: { readonly plan: Plan; readonly name
         </Facts>
         <ul>
           {frying.sessions.filter((s) => s.pan === oil.pan).map((s) => <li key={s.heatOnAt}>{t('view.frying.session', { on: s.heatOnAt, ready: s.readyAt, off: s.heatOffAt })}</li>)}
-          {oil.topUps.map((u) => <li key={u.afterBatch}>{t('view.frying.topUp', { after: u.afterBatch, litres: t.formats.figure(u.litres, 'L') })}</li>)}
+          {oil.topUps.map((u) => <li key={u.afterBatch}>{t('view.frying.topUp', { after: u.afterBatch, litres: t.formats.figure(Math.round(u.litres * 20) / 20, 'L') })}</li>)}
           {end?.changeAfter.map((after) => <li key={`change ${after}`}>{t('sheets.fry.change', { pan, after })}</li>)}
           {end !== undefined && <li>{t('view.frying.movable', { at: end.movableAt, hours: plan.event.kitchen.oilRestHours })} {t('sheets.fry.signs')} {t('sheets.fry.where')}</li>}
         </ul>
