@@ -2,6 +2,9 @@ import { renderToStaticMarkup } from 'react-dom/server';
 import { fingerprint } from '../changes';
 import type { Plan } from '../plan';
 import { say, type Formats } from '../words';
+import { emergencyDrafts } from './cards/emergency-card';
+import { firstBatchDrafts } from './cards/first-batch-card';
+import { oilDrafts } from './cards/oil-card';
 import { dayDrafts, helperDrafts } from './day/day';
 import { drinksDrafts } from './drinks/drinks';
 import { fryDrafts } from './fry/fry';
@@ -17,6 +20,7 @@ import { versionOf, type SheetVersion } from './version';
 
 const builders: Readonly<Record<SheetKind, (context: SheetContext) => readonly SheetDraft[]>> = {
   fry: fryDrafts, drinks: drinksDrafts, shopping: shoppingDrafts, prep: prepDrafts, day: dayDrafts, helpers: helperDrafts, labels: dishLabelDrafts, boxes: boxDrafts,
+  firstBatch: firstBatchDrafts, oil: oilDrafts, emergency: emergencyDrafts,
 };
 
 const fileText = (text: string): string => text.normalize('NFKD').replaceAll(/[^A-Za-z0-9]+/g, '-').replaceAll(/^-+|-+$/g, '').toLowerCase();

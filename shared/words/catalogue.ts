@@ -9,12 +9,14 @@ import { fryingWords } from './catalogue/frying';
 import { guestsWords } from './catalogue/guests';
 import { hostWords } from './catalogue/host';
 import { kitchenWords } from './catalogue/kitchen';
+import { measuringWords } from './catalogue/measuring';
 import { menuWords } from './catalogue/menu';
 import { recipeWords } from './catalogue/recipe';
 import { recipeFiguresWords } from './catalogue/recipe-figures';
 import { reportWords } from './catalogue/report';
 import { rulesWords } from './catalogue/rules';
 import { safetyWords } from './catalogue/safety';
+import { sheetsCardsWords } from './catalogue/sheets-cards';
 import { sheetsLabelsWords } from './catalogue/sheets-labels';
 import { sheetsWords } from './catalogue/sheets';
 import { shelfWords } from './catalogue/shelf';
@@ -30,6 +32,6 @@ import { viewRecipesWords } from './catalogue/view-recipes';
 /** Every sentence and label on screen, on paper and in the terminal. One language today; a second one is a second object of this type. */
 export const catalogue = {
   ...boardWords, ...buyingWords, ...calibrationWords, ...commandWords, ...drinksWords, ...editWords, ...eventWords, ...fryingWords, ...guestsWords,
-  ...hostWords, ...kitchenWords, ...menuWords, ...recipeWords, ...recipeFiguresWords, ...reportWords, ...rulesWords, ...safetyWords, ...sheetsWords, ...sheetsLabelsWords, ...shelfWords, ...shellWords,
+  ...hostWords, ...kitchenWords, ...measuringWords, ...menuWords, ...recipeWords, ...recipeFiguresWords, ...reportWords, ...rulesWords, ...safetyWords, ...sheetsWords, ...sheetsCardsWords, ...sheetsLabelsWords, ...shelfWords, ...shellWords,
   ...timelineWords, ...unitsWords, ...viewFirstBatchWords, ...viewPrecautionsWords, ...viewPrepWords, ...viewRecipesWords, ...viewRecipeEditWords,
 } as const;
