@@ -7,6 +7,8 @@ export { planText } from './plan-text';
 export { shoppingCsv } from './shopping-csv';
 export { shoppingText } from './shopping-text';
 export { csv } from './csv';
+export { planCalendar, type CalendarWish } from './calendar';
+export { dayCsv, dayText } from './day-tables';
 export { readRecipes } from './recipe-read';
 export type { ImportedRecipe, ImportedStep, ImportedYield, ImportProblem } from './recipe-types';
 export { readIngredientLine } from './line/read';

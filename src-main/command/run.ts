@@ -2,6 +2,7 @@ import { problemOf } from '../problem';
 import { checkCommand } from './check';
 import { compareCommand } from './compare';
 import { convertCommand } from './convert';
+import { exportCommand } from './export';
 import { openCommand } from './open';
 import { planCommand } from './plan';
 import { scaleCommand } from './scale';
@@ -12,7 +13,7 @@ import type { Command, Terminal } from './terminal';
 import { tell } from './words';
 
 const commands: ReadonlyMap<string, Command> = new Map([
-  ['plan', planCommand], ['sheets', sheetsCommand], ['convert', convertCommand], ['scale', scaleCommand], ['shelf', shelfCommand],
+  ['plan', planCommand], ['sheets', sheetsCommand], ['export', exportCommand], ['convert', convertCommand], ['scale', scaleCommand], ['shelf', shelfCommand],
   ['check', checkCommand], ['compare', compareCommand], ['open', openCommand],
 ]);
 

@@ -7,6 +7,8 @@ export const commandWords = {
   plan FILE [--adults N] [--children N] [--json]     everything that follows from an event
   sheets FILE --out DIR [--paper a4|letter] [--only fry,drinks,...]
                                                      the printed sheets, as PDF and as web pages
+  export FILE --as calendar|table|text [--helper NAME] [--remind MINUTES]
+                                                     the day for a calendar, a spreadsheet or a note
   check FILE                                         is the file sound, and what needs a look
   compare FILE FILE                                  what changed from one event to another
   convert 2.5 cup g --of "chickpea flour"            an amount in another measure
@@ -30,6 +32,17 @@ Writes the sheets of an event into DIR: a web page and a PDF of each.
   --paper        a4 or letter; without it, what the event says
   --only         some of the sheets, separated by commas
 Ends with 3 when there is no browser that can make PDFs; the web pages are written all the same.`,
+  'command.usage.export': `Usage: brimful export FILE --as calendar|table|text [--helper NAME] [--remind MINUTES]
+
+Prints the jobs of the day, of everybody or of one helper.
+  --as calendar  an iCalendar file (.ics); reading a later one into the same calendar moves the entries
+  --as table     comma-separated values for a spreadsheet
+  --as text      one line for each job
+  --helper       the name of one helper
+  --remind       the calendar reminds this many minutes before each job`,
+  'command.export.as': 'Say what to write: --as calendar, --as table or --as text.',
+  'command.export.remind': 'The minutes after --remind are a whole number from 0 to 1440.',
+  'command.export.helper': (p: { readonly name: string; readonly names: readonly string[] }, f) => (p.names.length === 0 ? `There are no helpers in this event, so there is no ${p.name}.` : `There is no helper called ${p.name}. There are ${f.list(p.names)}.`),
   'command.usage.convert': `Usage: brimful convert AMOUNT UNIT UNIT [--of FOOD]
 
 Turns an amount into another unit. Between weight and volume, and for counted things, it needs to know the food.

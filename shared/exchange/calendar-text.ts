@@ -1,0 +1,25 @@
+/** Bytes of one sign in UTF-8. */
+const bytesOf = (sign: string): number => {
+  const code = sign.codePointAt(0) ?? 0;
+  return code < 0x80 ? 1 : code < 0x800 ? 2 : code < 0x10000 ? 3 : 4;
+};
+
+/** One content line, folded so that no line is longer than 75 bytes and no sign is cut. Source: RFC 5545, section 3.1. */
+export function contentLine(name: string, value: string): string {
+  let [out, bytes] = ['', 0];
+  for (const sign of `${name}:${value}`) {
+    const more = bytesOf(sign);
+    if (bytes + more > 75) {
+      out += '\r\n ';
+      bytes = 1;
+    }
+    out += sign;
+    bytes += more;
+  }
+  return `${out}\r\n`;
+}
+
+/** Text as a value: backslash, semicolon, comma and line ends escaped, other control signs left out. Source: RFC 5545, section 3.3.11. */
+export const textValue = (text: string): string => [...text.replaceAll('\r\n', '\n')]
+  .filter((sign) => sign === '\n' || (sign.codePointAt(0) ?? 0) >= 0x20).join('')
+  .replaceAll('\\', '\\\\').replaceAll(';', '\\;').replaceAll(',', '\\,').replaceAll('\n', '\\n');
