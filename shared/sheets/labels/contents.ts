@@ -1,4 +1,4 @@
-import { allergenIds, type AllergenId, type DietId, type Event } from '../../event';
+import { allergenIds, dietIds, type AllergenId, type DietId, type Event } from '../../event';
 import type { DishPlan } from '../../menu';
 import { fryingOil, ingredient } from '../../reference';
 import { usGroups } from '../../safety';
@@ -29,33 +29,43 @@ export function contentsOfFoods(event: Event, foods: readonly string[]): Pick<La
 /** Vegan food is vegetarian and without pork, beef and milk sugar; saying all of it makes the label longer and no wiser. */
 const saidBy: Readonly<Partial<Record<DietId, readonly DietId[]>>> = { vegan: ['vegetarian', 'lactoseFree', 'noPork', 'noBeef'], vegetarian: ['noPork', 'noBeef'] };
 
-/** What a dish's label says. */
-export function contentsOfDish(event: Event, dish: DishPlan): LabelContents {
-  const implied = new Set(dish.diets.flatMap((diet) => saidBy[diet] ?? []));
-  const foods = [...dish.recipe.ingredients.map((line) => line.ingredient)];
-  return { ...contentsOfFoods(event, foods), diets: dish.diets.filter((diet) => !implied.has(diet)) };
-}
-
-/** The oil a dish is fried in: what it carries itself (null: nobody can tell), and the dishes that share it with allergens this dish does not have. */
+/** The oil a dish is fried in: what it carries itself (null: nobody can tell), and what the dishes that share it carry and this dish does not. */
 export interface SharedOil {
   readonly carries: readonly AllergenId[] | null;
   readonly shared: readonly { readonly dish: string; readonly allergens: readonly AllergenId[] }[];
+  /** Diets this oil is not for: against the oil itself, or against a dish fried in it. An oil nobody has checked may be of nuts. */
+  readonly against: readonly string[];
 }
 
-/** The frying oil of a dish; null for a dish that is not fried. Dishes share the oil of a pan when their stations do; without stations every fried dish does. */
+/** True when two dishes may meet in one pan of oil: their stations share a pan; without stations every fried dish does. */
+function shareOil(event: Event, a: DishPlan, b: DishPlan): boolean {
+  const pansOf = (dish: DishPlan): readonly string[] => event.kitchen.stations.filter((station) => station.dishes.includes(dish.id)).flatMap((station) => station.pans);
+  const [own, others] = [pansOf(a), pansOf(b)];
+  return own.length === 0 || others.length === 0 || own.some((pan) => others.includes(pan));
+}
+
+/** The frying oil of a dish; null for a dish that is not fried. */
 export function oilOf(event: Event, dish: DishPlan, dishes: readonly DishPlan[]): SharedOil | null {
   if (dish.recipe.frying === undefined) return null;
-  const own = labelGroups(event);
-  const oil = fryingOil(event.kitchen.oilKind)?.allergens ?? null;
-  const stationsOf = (id: string) => event.kitchen.stations.filter((station) => station.dishes.includes(id));
-  const pans = new Set(stationsOf(dish.id).flatMap((station) => station.pans));
-  const sharesPan = (other: DishPlan): boolean => pans.size === 0 || stationsOf(other.id).length === 0 || stationsOf(other.id).some((station) => station.pans.some((pan) => pans.has(pan)));
-  const lacks = (id: AllergenId): boolean => !dish.allergens.includes(id);
+  const groups = labelGroups(event);
+  const oil = fryingOil(event.kitchen.oilKind);
+  const others = dishes.filter((other) => other.id !== dish.id && other.recipe.frying !== undefined && other.portions.value > 0 && shareOil(event, dish, other));
+  const { allergens } = oil ?? { allergens: null };
   return {
-    carries: oil === null ? null : own.filter((id) => oil.includes(id)),
-    shared: dishes.filter((other) => other.id !== dish.id && other.recipe.frying !== undefined && sharesPan(other))
-      .map((other) => ({ dish: other.name, allergens: own.filter((id) => other.allergens.includes(id) && lacks(id)) })).filter((other) => other.allergens.length > 0),
+    carries: allergens === null ? null : groups.filter((id) => allergens.includes(id)),
+    shared: others.map((other) => ({ dish: other.name, allergens: groups.filter((id) => other.allergens.includes(id) && !dish.allergens.includes(id)) })).filter((other) => other.allergens.length > 0),
+    against: dietIds.filter((diet) => others.some((other) => !other.diets.includes(diet)) || (oil !== null && ingredient(oil.ingredient)?.against.includes(diet) === true)
+      || (diet === 'nutFree' && (allergens === null || allergens.includes('nuts') || allergens.includes('peanuts')))
+      || ((diet === 'vegan' || diet === 'lactoseFree') && allergens?.includes('milk') === true)),
   };
+}
+
+/** What a dish's label says; its oil counts for the diets. */
+export function contentsOfDish(event: Event, dish: DishPlan, dishes: readonly DishPlan[]): LabelContents {
+  const against = oilOf(event, dish, dishes)?.against ?? [];
+  const open = dish.diets.filter((diet) => !against.includes(diet));
+  const implied = new Set(open.flatMap((diet) => saidBy[diet] ?? []));
+  return { ...contentsOfFoods(event, dish.recipe.ingredients.map((line) => line.ingredient)), diets: open.filter((diet) => !implied.has(diet)) };
 }
 
 /** Foods that bite (our list; common practice, no source). */
@@ -72,14 +82,6 @@ const savoury: ReadonlySet<string> = new Set(['vegetables', 'greens', 'pulses', 
 export function isMild(dish: DishPlan): boolean {
   const foods = dish.recipe.ingredients.map((line) => ingredient(line.ingredient));
   return mayBite.has(dish.role) && foods.every((food) => food !== undefined && !hot.has(food.id)) && (dish.role === 'plain' || foods.some((food) => food !== undefined && savoury.has(food.section)));
-}
-
-/** Diets that a shared oil takes from a dish: gluten in it, nuts, milk, eggs; an oil nobody has checked may be of nuts. */
-export function dietsOilSpoils(oil: SharedOil | null): readonly DietId[] {
-  if (oil === null) return [];
-  const found = new Set([...(oil.carries ?? ['nuts']), ...oil.shared.flatMap((other) => other.allergens)]);
-  const spoils: readonly (readonly [AllergenId, readonly DietId[]])[] = [['gluten', ['glutenFree']], ['nuts', ['nutFree']], ['peanuts', ['nutFree']], ['milk', ['lactoseFree', 'vegan']], ['eggs', ['vegan']], ['fish', ['vegan', 'vegetarian']], ['crustaceans', ['vegan', 'vegetarian']], ['molluscs', ['vegan', 'vegetarian']]];
-  return [...new Set(spoils.flatMap(([allergen, diets]) => (found.has(allergen) ? diets : [])))];
 }
 
 /** Honey is never for babies under one (rule CD-04). */

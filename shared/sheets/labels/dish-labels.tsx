@@ -4,7 +4,7 @@ import type { DishPlan } from '../../menu';
 import { say, sayLoose, type Formats } from '../../words';
 import { midSentence } from '../food-name';
 import type { SheetContext, SheetDraft } from '../types';
-import { contentsOfDish, contentsOfFoods, dietsOilSpoils, hasHoney, isMild, labelGroups, oilOf } from './contents';
+import { contentsOfDish, contentsOfFoods, hasHoney, isMild, labelGroups, oilOf } from './contents';
 
 /** "gluten, milk and sesame". */
 export const allergenList = (f: Formats, ids: readonly AllergenId[]): string => f.list(ids.map((id) => sayLoose(f, `allergen.${id}`).toLowerCase()));
@@ -18,8 +18,7 @@ function kitchenAllergens({ plan: { event, menu } }: SheetContext): readonly All
 }
 
 function marksOf(dish: DishPlan, { plan: { event, menu }, formats: f }: SheetContext): readonly string[] {
-  const spoilt = dietsOilSpoils(oilOf(event, dish, menu.dishes));
-  const diets = contentsOfDish(event, dish).diets.filter((diet) => !spoilt.includes(diet));
+  const { diets } = contentsOfDish(event, dish, menu.dishes);
   return [
     ...diets.filter((diet) => diet !== 'noOnionGarlic' || dish.servedAs !== 'cup').map((diet) => sayLoose(f, `diet.${diet}`)),
     ...(isMild(dish) ? [say(f, dish.role === 'plain' ? 'sheets.labels.plain' : 'sheets.labels.mild')] : []),
@@ -39,17 +38,14 @@ function oilWords(dish: DishPlan, { plan: { event, menu }, formats: f }: SheetCo
   ];
 }
 
-/** From this many letters on a name is set smaller, so that it keeps to two lines. */
-const longName = 34;
-
 function Card({ dish, context }: { readonly dish: DishPlan; readonly context: SheetContext }): ReactElement {
-  const { plan: { event }, formats: f, names } = context;
-  const { contains, unchecked } = contentsOfDish(event, dish);
+  const { plan: { event, menu }, formats: f, names } = context;
+  const { contains, unchecked } = contentsOfDish(event, dish, menu.dishes);
   const marks = marksOf(dish, context);
   const others = kitchenAllergens(context).filter((id) => !contains.includes(id));
   const none = labelGroups(event).length === allergenIds.length ? 'sheets.labels.none14' : 'sheets.labels.none9';
   return (
-    <section className={dish.name.length > longName ? 'dishcard long' : 'dishcard'} data-card={dish.id}>
+    <section className="dishcard" data-card={dish.id}>
       <p className="name">{dish.name}</p>
       {marks.length > 0 && <p className="marks">{marks.map((mark, at) => <Fragment key={mark}>{at > 0 && ' '}<b>{mark}</b></Fragment>)}</p>}
       {contains.length > 0 && <p className="has">{say(f, 'sheets.labels.contains')} <strong>{allergenList(f, contains)}</strong></p>}

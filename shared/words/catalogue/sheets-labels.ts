@@ -57,7 +57,7 @@ export const sheetsLabelsWords = {
   'sheets.boxes.place.cold': 'in the fridge',
   'sheets.boxes.place.freezer': 'in the freezer',
   'sheets.boxes.sameDay': (p: { at: number; day: string }, f: Formats) => `${p.day}, ${f.clock(p.at)}`,
-  'sheets.boxes.noAllergens': 'no listed allergen in it',
+  'sheets.boxes.noAllergens': 'No listed allergen in it',
   'sheets.boxes.leftHead': 'For what is left over',
   'sheets.boxes.leftLead': 'One for each dish; fill in the box as it is put away. In the fridge within two hours of leaving the heat or the cold; throw away what stood longer.',
   'sheets.boxes.left': 'left over',

@@ -18,7 +18,7 @@ const textOf = (kind: string, more: Parameters<typeof lanternPlan>[0] = {}): str
 
 describe('the sheets of a plan', () => {
   it('come in the order of their kinds, one page per helper', () => {
-    expect(made().map((s) => s.id)).toEqual(['fry-stove', 'drinks', 'shopping', 'prep', 'day', 'helper-fryer', 'helper-tea-maker']);
+    expect(made().map((s) => s.id)).toEqual(['fry-stove', 'drinks', 'shopping', 'prep', 'day', 'helper-fryer', 'helper-tea-maker', 'labels', 'boxes']);
   });
 
   it('can be chosen by kind', () => {
@@ -27,7 +27,7 @@ describe('the sheets of a plan', () => {
 
   it('are not made when they have nothing to say', () => {
     const plan = lanternPlan({ batches: 0 });
-    const bare = { ...plan, drinks: { ...plan.drinks, rounds: [] }, day: { ...plan.day, tasks: [] }, buying: { ...plan.buying, lines: [] } };
+    const bare = { ...plan, drinks: { ...plan.drinks, rounds: [] }, day: { ...plan.day, tasks: [] }, menu: { ...plan.menu, dishes: [] }, buying: { ...plan.buying, lines: [] } };
     expect(sheetsOf(bare, formatsFor(plan.event.preferences, plan.event.day), options)).toEqual([]);
     expect(made({ batches: 0 }).some((s) => s.kind === 'fry')).toBe(false);
   });
@@ -134,7 +134,9 @@ describe('the other sheets', () => {
   });
 
   it('never print who is allergic to what, unless asked for', () => {
-    expect(all({})).not.toMatch(/allerg|2 guests|nuts/i);
+    // The cards speak of the food's allergens, never of a guest.
+    expect(all({})).not.toMatch(/2 guests|nuts|Allergies to remember/i);
+    expect(text(sheetDocument(made().filter((s) => s.kind !== 'labels' && s.kind !== 'boxes'), { lang: 'en-GB' }))).not.toMatch(/allerg/i);
     expect(all({ event: { preferences: { printAllergies: true } } })).toContain('Allergies to remember');
   });
 });

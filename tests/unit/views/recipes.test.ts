@@ -2,7 +2,7 @@ import { assert, constantFrom, integer, array, property, string } from 'fast-che
 import { readFileSync, readdirSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { removeRecipe, type EditResult } from '../../../shared/edit';
-import { newEvent, parseEvent, recipeSchema, roleIds, serialiseEvent, stepSchema, type Event, type Recipe } from '../../../shared/event';
+import { newEvent, parseEvent, roleIds, serialiseEvent, stepSchema, type Event, type Recipe } from '../../../shared/event';
 import { readRecipes, weightOfLines, type ImportedRecipe } from '../../../shared/exchange';
 import { parseShelf } from '../../../shared/household';
 import { ingredient } from '../../../shared/reference';
