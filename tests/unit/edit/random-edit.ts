@@ -1,16 +1,18 @@
 import * as fc from 'fast-check';
 import {
-  addDish, addPan, addPot, addWave, changeBurner, changeDish, changeKitchen, changePan, changePerson, changeRecipe, changeWave, freshId, moveWave, removeBurner, removeDish, removePan,
-  removeRecipe, removeWave, setAllergy, setDay, setDiet, setHeadcount, setHigherRisk, setHouseFigure, setLarder, setNotes, setPreference, setPrice, setTimes, setTitle, type EditResult,
+  addBorrowed, addDish, addOwnLine, addPan, addPot, addWave, changeBorrowed, changeBurner, changeDish, changeKitchen, changePan, changePerson, changeRecipe, changeWave, freshId, markBought, markLater, moveWave, putBackIngredient, removeBurner, removeDish, removePan,
+  removeOwnLine, removeRecipe, removeWave, setAllergy, setCarriesWater, setDay, setDiet, setHeadcount, setHigherRisk, setHouseFigure, setLarder, setNotes, setOwnThing, setPreference, setPrice, setShopper, setTimes, setTitle, substitute, type EditResult,
 } from '../../../shared/edit';
+import { standIns } from '../../../shared/buying';
 import type { Event } from '../../../shared/event';
+import { substitutions } from '../../../shared/reference';
 
 /** An edit not yet done: `n` picks among the items of a list. */
 export type RandomEdit = (event: Event) => EditResult;
 const pick = (list: readonly { readonly id: string }[], n: number): string => list[n % Math.max(1, list.length)]?.id ?? 'nobody';
 
 /** Edits of every kind, sound and unsound. */
-export const randomEdit: fc.Arbitrary<RandomEdit> = fc.tuple(fc.nat(29), fc.nat(50), fc.integer({ min: -400, max: 2000 }), fc.string({ maxLength: 8 })).map(([kind, n, value, text]): RandomEdit => (event) => {
+export const randomEdit: fc.Arbitrary<RandomEdit> = fc.tuple(fc.nat(37), fc.nat(50), fc.integer({ min: -400, max: 2000 }), fc.string({ maxLength: 8 })).map(([kind, n, value, text]): RandomEdit => (event) => {
   const { guests, menu, kitchen, people, recipes } = event;
   switch (kind) {
     case 0: return setHeadcount(event, value, n);
@@ -42,6 +44,14 @@ export const randomEdit: fc.Arbitrary<RandomEdit> = fc.tuple(fc.nat(29), fc.nat(
     case 26: return setDiet(event, 'vegan', n);
     case 27: return setAllergy(event, 'milk', n, text);
     case 28: return setHigherRisk(event, n % 2 === 0);
+    case 29: return n % 2 === 0 ? addOwnLine(event, { id: `own-${n}`, name: text, amount: { amount: String(n), unit: 'piece' } }, n % 3 === 0 ? '1.20' : undefined) : removeOwnLine(event, `own-${n - 1}`);
+    case 30: return n % 2 === 0 ? addBorrowed(event, { id: `lent-${n}`, name: text }) : changeBorrowed(event, `lent-${n - 1}`, { returned: true, count: value });
+    case 31: return markBought(event, { key: 'salt', name: 'Salt' }, n % 3 === 0 ? null : { amount: String(value), unit: 'g' }, { amount: '5', unit: 'kg' });
+    case 32: return markLater(event, { key: n % 2 === 0 ? 'salt' : 'sugar', name: 'Salt' }, n % 3 === 0);
+    case 33: return setShopper(event, n % 2 === 0 ? { line: 'salt', name: 'Salt' } : { section: 'bread', name: 'Bread' }, n % 3 === 0 ? null : text);
+    case 34: return n % 5 === 0 ? setCarriesWater(event, n % 2 === 0) : setOwnThing(event, n % 2 === 0 ? 'plates' : text, n % 3 === 0);
+    case 35: return substitute(event, substitutions[Math.abs(value) % substitutions.length]?.id ?? '');
+    case 36: { const [pair] = standIns(event); return pair === undefined ? setNotes(event, text) : putBackIngredient(event, pair); }
     default: return n % 2 === 0 ? setNotes(event, text) : changeKitchen(event, { roomC: value / 10 });
   }
 });
