@@ -24,3 +24,4 @@ export { contentsOfDish, isMild, labelGroups, oilOf, type LabelContents, type Sh
 export { inPieces, keptThings, roomIn, type KeptThing } from './labels/kept-things';
 export type { Boxes } from './labels/kept-volume';
 export { boxAmount, boxCount, keptUntil, keptWhat } from './labels/box-words';
+export { thingOfJob } from './labels/job-amount';

@@ -7,6 +7,10 @@ import styles from './prep.module.css';
 /** The ingredients of a dish that are made ready together; those for each bowl are named, not measured here. */
 export function Amounts({ dish, context: { formats, names } }: { readonly dish: DishPlan; readonly context: PrepContext }) {
   const t = useSpeaker();
+  const measured = (line: DishPlan['lines'][number]): string => {
+    const { text, beside } = formats.food(amountText(line.amount), line.ingredient);
+    return beside === '' ? text : `${text} (${beside})`;
+  };
   const later = dish.lines.filter((line) => line.perBowl);
   return (
     <section className={styles['dish']} data-dish={dish.id}>
@@ -15,11 +19,11 @@ export function Amounts({ dish, context: { formats, names } }: { readonly dish: 
         {dish.lines.filter((line) => !line.perBowl).map((line, at) => (
           <div key={`${at} ${line.ingredient}`}>
             <dt>{names.ingredient(line.ingredient)}{line.preparation === undefined ? '' : <span className={styles['line']}>, {line.preparation}</span>}</dt>
-            <dd>{formats.amount(amountText(line.amount))}</dd>
+            <dd>{measured(line)}</dd>
           </div>
         ))}
       </dl>
-      {later.length > 0 && <p className={styles['line']}>{t('view.prep.bowls', { lines: formats.list(later.map((line) => `${formats.amount(amountText(line.amount))} ${names.ingredient(line.ingredient).toLowerCase()}`)) })}</p>}
+      {later.length > 0 && <p className={styles['line']}>{t('view.prep.bowls', { lines: formats.list(later.map((line) => `${measured(line)} ${names.ingredient(line.ingredient).toLowerCase()}`)) })}</p>}
     </section>
   );
 }

@@ -6,6 +6,7 @@ import { Choice } from '../../parts/choice';
 import { EmptyState } from '../../parts/empty-state';
 import { ViewPage, ViewSection } from '../../parts/view-page';
 import { Amounts } from './amounts';
+import { Boxes } from './boxes';
 import { DayTable } from './day-table';
 import { jobsOf, prepDays } from './prep-days';
 import styles from './prep.module.css';
@@ -28,6 +29,7 @@ export function Prep() {
     <ViewPage title={t('view.prep')} lead={t(isHouseholdDay(plan) ? 'view.prep.leadHousehold' : 'view.prep.lead', { n: jobs.length })}
       actions={<Choice label={t('view.prep.show')} value={shown} onCommit={(value) => { setPerson(value); return null; }}
         options={[{ value: everybody, text: t('view.prep.everybody') }, ...people.map((p) => ({ value: p.id, text: p.name }))]} />}>
+      <Boxes />
       {prepDays(jobs).map((one) => (
         <ViewSection key={one.day} title={formats.date(shiftDay(day, one.day))}><DayTable day={one} title={formats.date(shiftDay(day, one.day))} context={context} /></ViewSection>
       ))}
