@@ -18,12 +18,15 @@ const wholeUp = (x: number): number => Math.ceil(x - 1e-9);
 export function latestStart(claims: readonly Claim[], low: number, high: number): number | null {
   let start = high;
   while (start >= low - 1e-9) {
-    let push: number | null = null;
+    let push = start;
+    let clashes = false;
     for (const c of claims) {
-      const clash = c.profile.conflict(start + c.from, start + c.to, c.amount);
-      if (clash !== null) push = Math.min(push ?? start, clash.from - c.to);
+      const clash = c.profile.clashIndex(start + c.from, start + c.to, c.amount);
+      if (clash < 0) continue;
+      clashes = true;
+      push = Math.min(push, c.profile.stretchFrom(clash) - c.to);
     }
-    if (push === null) return start;
+    if (!clashes) return start;
     if (push === Number.NEGATIVE_INFINITY) return null;
     start = Math.min(wholeDown(push), start - 1e-6);
   }
@@ -34,12 +37,15 @@ export function latestStart(claims: readonly Claim[], low: number, high: number)
 export function earliestStart(claims: readonly Claim[], low: number, high: number): number | null {
   let start = low;
   while (start <= high + 1e-9) {
-    let push: number | null = null;
+    let push = start;
+    let clashes = false;
     for (const c of claims) {
-      const clash = c.profile.conflict(start + c.from, start + c.to, c.amount);
-      if (clash !== null) push = Math.max(push ?? start, clash.to - c.from);
+      const clash = c.profile.clashIndex(start + c.from, start + c.to, c.amount);
+      if (clash < 0) continue;
+      clashes = true;
+      push = Math.max(push, c.profile.stretchTo(clash) - c.from);
     }
-    if (push === null) return start;
+    if (!clashes) return start;
     if (push === Number.POSITIVE_INFINITY) return null;
     start = Math.max(wholeUp(push), start + 1e-6);
   }

@@ -48,6 +48,25 @@ export class Profile {
     return null;
   }
 
+  /** The same without garbage: index of the first stretch where it does not fit, -1 when it fits throughout; `stretchFrom` and `stretchTo` tell its ends. */
+  clashIndex(start: number, end: number, amount: number): number {
+    if (end <= start) return -1;
+    const { at, used } = this;
+    const room = this.capacity + 1e-9 - amount;
+    for (let i = this.indexAt(start); i < at.length && (at[i] ?? 0) < end; i += 1) if ((used[i] ?? 0) > room) return i;
+    return -1;
+  }
+
+  /** Start of a stretch by its index. */
+  stretchFrom(i: number): number {
+    return this.at[i] ?? 0;
+  }
+
+  /** End of a stretch by its index. */
+  stretchTo(i: number): number {
+    return this.at[i + 1] ?? Number.POSITIVE_INFINITY;
+  }
+
   /** The time since which `amount` more fits throughout until `until`; `until` itself when it does not fit just before, minus infinity when it always has. */
   freeSince(until: number, amount: number): number {
     let i = this.indexAt(until);

@@ -1,6 +1,6 @@
-import { lowest } from '../measure';
 import { lengthOf, type Job, type Placed } from './job';
-import { place, rangeOf, takeBack } from './place';
+import { FirstOf } from './first-of';
+import { bookAgain, place, rangeOf, takeBack } from './place';
 import type { Resources } from './resources';
 
 /** Jobs that wait for each job, by id. */
@@ -35,22 +35,41 @@ type Rank = (job: Job) => readonly [number, number];
 
 /** Serial generation backward with one order: each job as late as its window, the jobs that wait for it, helpers and things allow. */
 function placeInOrder(resources: Resources, jobs: readonly Job[], rank: Rank): Placed[] {
-  const waiting = waitingFor(jobs);
-  const starts = new Map<string, number>();
-  const open = new Map(jobs.map((j) => [j.id, j]));
-  const placed: Placed[] = [];
-  const ranks = new Map(jobs.map((j) => [j.id, rank(j)]));
-  const by = (j: Job, k: 0 | 1): number => ranks.get(j.id)?.[k] ?? 0;
+  const ranks = new Map(jobs.map((j) => [j, rank(j)]));
+  const by = (j: Job, k: 0 | 1): number => ranks.get(j)?.[k] ?? 0;
   const queue = jobs.toSorted((a, b) => by(b, 0) - by(a, 0) || by(b, 1) - by(a, 1) || (a.id < b.id ? -1 : 1));
-  while (open.size > 0) {
-    const ready = queue.find((j) => open.has(j.id) && (waiting.get(j.id) ?? []).every((next) => !open.has(next.id)));
-    const job = ready ?? queue.find((j) => open.has(j.id));
+  const placeOf = new Map(queue.map((j, at) => [j.id, at]));
+  // How many of those that wait for each job are still to be placed, and the first start among those that are.
+  const open = new Int32Array(queue.length);
+  const before = new Float64Array(queue.length).fill(Number.POSITIVE_INFINITY);
+  for (const job of queue) for (const id of job.after) {
+    const at = placeOf.get(id);
+    if (at !== undefined) open[at] = (open[at] ?? 0) + 1;
+  }
+  const ready = new FirstOf(queue.length);
+  open.forEach((n, at) => { if (n === 0) ready.add(at); });
+  const placed: Placed[] = [];
+  const done = new Uint8Array(queue.length);
+  for (let rest = 0; placed.length < queue.length;) {
+    let at = ready.take();
+    // Jobs in a circle are never ready: the first that is open goes first.
+    if (at < 0) {
+      while (done[rest] === 1) rest += 1;
+      at = rest;
+    }
+    if (done[at] === 1) continue;
+    done[at] = 1;
+    const job = queue[at];
     if (job === undefined) break;
-    open.delete(job.id);
-    const before = lowest((waiting.get(job.id) ?? []).map((next) => starts.get(next.id) ?? Number.POSITIVE_INFINITY));
-    const done = place(resources, job, rangeOf(job, before, Number.NEGATIVE_INFINITY));
-    starts.set(job.id, done.start);
-    placed.push(done);
+    const made = place(resources, job, rangeOf(job, before[at] ?? Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY));
+    placed.push(made);
+    for (const id of job.after) {
+      const earlier = placeOf.get(id);
+      if (earlier === undefined) continue;
+      before[earlier] = Math.min(before[earlier] ?? 0, made.start);
+      open[earlier] = (open[earlier] ?? 0) - 1;
+      if (open[earlier] === 0) ready.add(earlier);
+    }
   }
   return placed;
 }
@@ -71,13 +90,14 @@ export function placeBackward(resources: Resources, jobs: readonly Job[]): Place
   const end = (j: Job): number => ends.get(j.id) ?? j.latest;
   const room = (j: Job): number => end(j) - j.notDoneBefore;
   const orders: Rank[] = [(j) => [end(j), lengthOf(j)], (j) => [-room(j), end(j)], (j) => [lengthOf(j), end(j)]];
-  let best: { readonly rank: Rank; readonly bad: number } | null = null;
+  let best: { readonly placed: Placed[]; readonly bad: number } | null = null;
   for (const rank of orders) {
     const placed = placeInOrder(resources, jobs, rank);
     const bad = badness(placed);
     if (bad === 0) return placed;
-    if (best === null || bad < best.bad) best = { rank, bad };
+    if (best === null || bad < best.bad) best = { placed, bad };
     for (const p of placed) takeBack(resources, p);
   }
-  return placeInOrder(resources, jobs, best?.rank ?? (() => [0, 0]));
+  for (const p of best?.placed ?? []) bookAgain(resources, p);
+  return best?.placed ?? [];
 }

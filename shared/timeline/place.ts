@@ -65,16 +65,22 @@ export function settleAt(resources: Resources, job: Job, start: number, helper: 
   return { job, start, who: helper?.person.id ?? null, things, tooEarly, home: false };
 }
 
-/** Gives back what a placement booked. */
-export function takeBack(resources: Resources, p: Placed): void {
+/** Books a placement that was taken back, or takes back one that is booked. */
+function bookPlaced(resources: Resources, p: Placed, sign: 1 | -1): void {
   const helper = resources.helpers.find((h) => h.person.id === p.who) ?? null;
   if (p.home && helper !== null) {
-    book(homeClaims(resources, p.job, helper), p.start, -1);
+    book(homeClaims(resources, p.job, helper), p.start, sign);
     return;
   }
-  book(claimsOf(resources, p.job, helper, p.things), p.start, -1);
-  if (helper !== null) helper.booked -= p.job.stretches.reduce((n, s) => n + s.minutes * s.attention, 0);
+  book(claimsOf(resources, p.job, helper, p.things), p.start, sign);
+  if (helper !== null) helper.booked += sign * p.job.stretches.reduce((n, s) => n + s.minutes * s.attention, 0);
 }
+
+/** Gives back what a placement booked. */
+export const takeBack = (resources: Resources, p: Placed): void => bookPlaced(resources, p, -1);
+
+/** Books a placement again, exactly as it was. */
+export const bookAgain = (resources: Resources, p: Placed): void => bookPlaced(resources, p, 1);
 
 /** Gives a job that may lie outside everybody's hours to the household; hours are for the day of the event only. null when nobody is in the list or it does not fit. */
 function placeAtHome(resources: Resources, job: Job, range: Range): Placed | null {

@@ -44,6 +44,18 @@ function ownEnd(resources: Resources, p: Placed): number {
   return helper === undefined || tail === 0 ? window : Math.min(window, helper.person.to + lengthOf(p.job) - tail);
 }
 
+/** Place of the first use, in order of time, that begins at `from` or later. */
+function firstFrom(uses: readonly Use[], from: number, startOf: (job: number) => number): number {
+  let [low, high] = [0, uses.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    const use = uses[middle];
+    if (use !== undefined && startOf(use.job) + use.from < from) low = middle + 1;
+    else high = middle;
+  }
+  return low;
+}
+
 /**
  * Minutes each placed job could start later with everything still done in its window, when the jobs after it move on as far as they may:
  * latest start by the longest path backward (critical-path method) over the order of the steps, and over the order in which the plan gives
@@ -66,14 +78,16 @@ export function slacksOf(resources: Resources, placed: readonly Placed[]): numbe
       else known.push(i);
     }
   });
-  const uses = [...usesOf(resources, placed).values()];
-  const own = new Map<number, { readonly use: Use; readonly others: readonly Use[] }[]>();
-  for (const list of uses) for (const use of list) {
-    const known = own.get(use.job);
-    if (known === undefined) own.set(use.job, [{ use, others: list }]);
-    else known.push({ use, others: list });
-  }
   const startOf = (i: number): number => placed[i]?.start ?? 0;
+  const own = new Map<number, { readonly use: Use; readonly others: readonly Use[] }[]>();
+  for (const list of usesOf(resources, placed).values()) {
+    list.sort((a, b) => startOf(a.job) + a.from - startOf(b.job) - b.from);
+    for (const use of list) {
+      const known = own.get(use.job);
+      if (known === undefined) own.set(use.job, [{ use, others: list }]);
+      else known.push({ use, others: list });
+    }
+  }
   const latestOf = (i: number): number => latest[i] ?? 0;
   for (const i of order) {
     const p = placed[i];
@@ -84,7 +98,12 @@ export function slacksOf(resources: Resources, placed: readonly Placed[]): numbe
     let start = end - length;
     for (const { use, others } of own.get(i) ?? []) {
       const until = p.start + use.to;
-      for (const o of others) if (o.job !== i && startOf(o.job) + o.from >= until - 1e-9) start = Math.min(start, latestOf(o.job) + o.from - use.to);
+      // Nothing moves to before its place in the plan: beyond what bounds the start already, nothing can bound it more.
+      for (let k = firstFrom(others, until - 1e-9, startOf); k < others.length; k += 1) {
+        const o = others[k];
+        if (o === undefined || startOf(o.job) + o.from - use.to >= start) break;
+        if (o.job !== i) start = Math.min(start, latestOf(o.job) + o.from - use.to);
+      }
     }
     latest[i] = Math.max(p.start, start);
   }
