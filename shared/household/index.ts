@@ -3,3 +3,4 @@ export * from './settle';
 export * from './shelf';
 export * from './parse-shelf';
 export * from './merge-shelf';
+export * from './doubles';

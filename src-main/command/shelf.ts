@@ -1,7 +1,7 @@
 import { resolve } from 'node:path';
 import type { Recipe } from '../../shared/event';
 import { recipeJsonLd, scaleOwn } from '../../shared/exchange';
-import { mergeSentences, mergeShelf, serialiseShelf, shelfFormat } from '../../shared/household';
+import { doublesOf, joinDoubles, mergeSentences, mergeShelf, serialiseShelf, shelfFormat } from '../../shared/household';
 import type { MergeChoice, Shelf } from '../../shared/household';
 import { sayMessage } from '../../shared/words';
 import { plainFormats } from '../problem';
@@ -15,7 +15,7 @@ import { BadInput, exits } from './terminal';
 import type { Command, Terminal } from './terminal';
 import { tell } from './words';
 
-/** `brimful shelf list|show|import|export` */
+/** `brimful shelf list|show|import|export|join` */
 export const shelfCommand: Command = {
   usage: tell('command.usage.shelf'),
   run: async (args, terminal) => {
@@ -26,6 +26,7 @@ export const shelfCommand: Command = {
       case 'show': return show(names, given, terminal);
       case 'import': return bringIn(names, given, terminal);
       case 'export': return giveOut(names, given, terminal);
+      case 'join': return join(names, given, terminal);
       default: throw new BadInput(tell('command.shelf.what'));
     }
   },
@@ -36,6 +37,29 @@ async function list(given: Given, terminal: Terminal): Promise<number> {
   if (given.flag('json')) terminal.out(JSON.stringify(shelf.recipes.map(({ id, name, role, yield: made }) => ({ id, name, role, yield: made })), null, 2));
   else if (shelf.recipes.length === 0) terminal.out(tell('command.shelf.empty'));
   else for (const { id, name, yield: made } of shelf.recipes) terminal.out(tell('command.shelf.line', { id, name, portions: made.portions, makes: plainFormats.amount(made.amount) }));
+  tellDoubles(shelf, terminal);
+  return exits.ok;
+}
+
+/** Names recipes of one name, so that they are told apart by their short names and joined. */
+function tellDoubles(shelf: Shelf, terminal: Terminal): void {
+  for (const { first, second } of doublesOf(shelf)) terminal.err(sayMessage(plainFormats, { id: 'shelf.doubles', params: { name: second.name, first: first.id, second: second.id } }));
+}
+
+/** Joins a recipe with the one before it of the same name; `--keep` says which stays, both by default. @throws BadInput */
+async function join(names: readonly string[], given: Given, terminal: Terminal): Promise<number> {
+  const [name] = names;
+  if (name === undefined) throw new BadInput(tell('command.shelf.needs-recipe'));
+  const keep = choiceOf(given.text('keep'));
+  const kept = await readShelf(given.text('file'), terminal);
+  const wanted = find(kept.shelf, name);
+  const found = doublesOf(kept.shelf).find(({ first, second }) => second.id === wanted.id || first.id === wanted.id);
+  if (found === undefined) throw new BadInput(sayMessage(plainFormats, { id: 'shelf.noDouble', params: { given: name } }));
+  const shelf = joinDoubles(kept.shelf, found.first.id, found.second.id, keep);
+  const now = shelf.recipes.find((recipe) => recipe.id === (keep === 'both' ? found.second.id : found.first.id));
+  terminal.out(sayMessage(plainFormats, { id: `shelf.joined.${keep}`, params: { name: now?.name ?? found.first.name } }));
+  await writeShelf({ path: kept.path, shelf });
+  terminal.out(tell('command.wrote', { path: kept.path }));
   return exits.ok;
 }
 
@@ -83,6 +107,7 @@ async function bringIn(files: readonly string[], given: Given, terminal: Termina
     shelf = merged.shelf;
     for (const sentence of mergeSentences(merged.report)) terminal.out(sayMessage(plainFormats, sentence));
   }
+  tellDoubles(shelf, terminal);
   await writeShelf({ path: kept.path, shelf });
   terminal.out(tell('command.wrote', { path: kept.path }));
   return exits.ok;

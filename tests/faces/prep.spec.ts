@@ -30,7 +30,7 @@ test('shows the jobs of one helper only', async ({ app: { page } }) => {
   const own = await jobs.count();
   expect(own).toBeGreaterThan(0);
   expect(own).toBeLessThan(all);
-  for (const who of await jobs.locator('td:nth-child(5)').allTextContents()) expect(who).toContain('Cook');
+  for (const who of await jobs.locator('td:nth-child(6)').allTextContents()) expect(who).toContain('Cook');
 });
 
 test('says what to do while nothing is made ahead', async ({ app: { page } }) => {

@@ -12,4 +12,9 @@ export const shelfWords = {
   'shelf.merged.kept': (p: { readonly names: string }) => `Your own stays as it is: ${p.names}.`,
   'shelf.merged.replaced': (p: { readonly names: string }) => `Replaced: ${p.names}.`,
   'shelf.merged.renamed': (p: { readonly names: string }) => `Both kept, the new one under a second name: ${p.names}.`,
+  'shelf.doubles': (p: { readonly name: string; readonly first: string; readonly second: string }) => `Two recipes are called ${p.name}: ${p.first} and ${p.second}. Join them with: brimful shelf join ${p.second} --keep mine|new|both`,
+  'shelf.joined.ours': (p: { readonly name: string }) => `Kept the first ${p.name}; the second is gone.`,
+  'shelf.joined.theirs': (p: { readonly name: string }) => `Kept the second ${p.name} in the place of the first.`,
+  'shelf.joined.both': (p: { readonly name: string }) => `Kept both; the second is now called ${p.name}.`,
+  'shelf.noDouble': (p: { readonly given: string }) => `No other recipe of the shelf has the name of “${p.given}”. There is nothing to join.`,
 } as const satisfies Record<string, Entry>;

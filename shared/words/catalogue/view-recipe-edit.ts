@@ -60,6 +60,7 @@ export const viewRecipeEditWords = {
   'view.recipes.frying.oilUptakeKgPerKg': 'Oil taken up, of its weight',
   'view.recipes.frying.bowlMinutes': 'A finished bowl is good for',
   'view.recipes.frying.hasBatter': 'it has a batter that is finished by the bowl',
+  'view.recipes.frying.strongFlavour': 'it leaves a strong taste in the oil',
   'view.recipes.frying.crumbly': 'it crumbles into the oil',
 
   'view.recipes.brewing': 'How it is brewed',

@@ -16,13 +16,14 @@ export function ScaledRecipe({ dish }: { readonly dish: DishPlan }) {
       <table className={`${table['table']} ${styles['lines']}`}>
         <thead><tr><th scope="col" className={table['n']}>{t('view.menu.amount')}</th><th scope="col">{t('view.menu.ingredient')}</th><th scope="col">{t('view.menu.preparation')}</th></tr></thead>
         <tbody>
-          {dish.lines.map((line, i) => (
-            <tr key={`${line.ingredient} ${i}`}>
-              <td className={table['n']}>{t.formats.amount(amountText(line.amount))}</td>
+          {dish.lines.map((line, i) => {
+            const { text, beside, rounding } = t.formats.food(amountText(line.amount), line.ingredient);
+            return <tr key={`${line.ingredient} ${i}`}>
+              <td className={table['n']}>{text}</td>
               <td>{ingredientName(line.ingredient)}</td>
-              <td className={table['note']}>{[line.preparation, line.perBowl ? t('view.menu.perBowl') : undefined, line.toTaste ? t('view.menu.toTaste') : undefined].filter((x) => x !== undefined).join('; ')}</td>
-            </tr>
-          ))}
+              <td className={table['note']}>{[line.preparation, beside === '' ? undefined : beside, rounding === '' ? undefined : rounding, line.perBowl ? t('view.menu.perBowl') : undefined, line.toTaste ? t('view.menu.toTaste') : undefined].filter((x) => x !== undefined).join('; ')}</td>
+            </tr>;
+          })}
         </tbody>
       </table>
       {recipe.steps.length > 0 && (

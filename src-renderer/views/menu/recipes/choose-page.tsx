@@ -5,6 +5,7 @@ import { ingredientName } from '../../../app/ingredient-name';
 import { useSpeaker } from '../../../app/speak';
 import { Button } from '../../../parts/button';
 import { ViewPage, ViewSection } from '../../../parts/view-page';
+import { Doubles } from './doubles';
 import { byRole, findRecipes } from './find-recipes';
 import { blankRecipe, type GoTo } from './page';
 import { PlainField } from './plain-field';
@@ -58,6 +59,7 @@ export function ChoosePage({ go }: { readonly go: GoTo }) {
           </ul>
         </ViewSection>
       )}
+      <Doubles shelf={shelf} />
       {kept.length > 0 && (
         <ViewSection title={t('view.recipes.shelfTitle')}>
           <div className={styles['groups']}>

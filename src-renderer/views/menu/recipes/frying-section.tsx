@@ -39,6 +39,7 @@ export function FryingSection({ recipe, change }: PartProps) {
       <div className={styles['ticks']}>
         <Tick label={t('view.recipes.frying.hasBatter')} checked={frying.bowlMinutes !== null} onChange={(on) => { set({ bowlMinutes: on ? fryingSchema.parse(usual).bowlMinutes : null }); }} />
         <Tick label={t('view.recipes.frying.crumbly')} checked={frying.crumbly} onChange={(crumbly) => { set({ crumbly }); }} />
+        <Tick label={t('view.recipes.frying.strongFlavour')} checked={frying.strongFlavour} onChange={(strongFlavour) => { set({ strongFlavour }); }} />
       </div>
       <Button kind="link" onPress={() => { change({ frying: undefined }); }}>{t('view.recipes.fryingOut')}</Button>
     </Fold>

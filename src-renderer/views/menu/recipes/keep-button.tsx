@@ -12,8 +12,8 @@ export function KeepButton({ recipe }: { readonly recipe: Recipe }) {
   const { shelf, isRead, modified } = useHouseholdShelf();
   const [refused, setRefused] = useState<string | null>(null);
   const stands = onShelf(shelf, recipe);
-  const keep = async (): Promise<void> => {
-    const problem = await keepOnShelf(recipe);
+  const keep = async (choice: 'theirs' | 'both'): Promise<void> => {
+    const problem = await keepOnShelf(recipe, choice);
     setRefused(problem === null ? null : sayProblem(t, problem));
   };
   // The recipes that come with the program are the household's own once it keeps a shelf.
@@ -21,7 +21,9 @@ export function KeepButton({ recipe }: { readonly recipe: Recipe }) {
   return (
     <>
       {refused !== null && <p className={styles['problem']} role="alert">{refused}</p>}
-      <Button isDisabled={!isRead} onPress={() => void keep()}>{t(stands === 'other' ? 'view.recipes.keepOther' : 'view.recipes.keep')}</Button>
+      {stands === 'named' && <p className={styles['kept']}>{t('view.recipes.keepNamed')}</p>}
+      <Button isDisabled={!isRead} onPress={() => void keep('theirs')}>{t(stands === 'other' || stands === 'named' ? 'view.recipes.keepOther' : 'view.recipes.keep')}</Button>
+      {(stands === 'other' || stands === 'named') && <Button isDisabled={!isRead} onPress={() => void keep('both')}>{t('view.recipes.keepBoth')}</Button>}
     </>
   );
 }

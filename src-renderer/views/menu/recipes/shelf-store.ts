@@ -1,6 +1,6 @@
 import { useEffect, useSyncExternalStore } from 'react';
 import type { Recipe } from '../../../../shared/event';
-import { emptyShelf, mergeShelf, parseShelf, sameRecipe, serialiseShelf, shelfFormat, type Shelf } from '../../../../shared/household';
+import { emptyShelf, freeName, joinDoubles, mergeShelf, nameKey, parseShelf, sameRecipe, serialiseShelf, shelfFormat, type MergeChoice, type Shelf } from '../../../../shared/household';
 import type { Problem } from '../../../../shared/host';
 import type { Message } from '../../../../shared/words';
 import { call } from '../../../bridge';
@@ -42,22 +42,37 @@ export function useHouseholdShelf(): ShelfState {
 }
 
 /** How a recipe stands to the shelf. */
-export type OnShelf = 'no' | 'same' | 'other';
+export type OnShelf = 'no' | 'same' | 'other' | 'named';
 
-/** Whether the shelf has this very recipe, another under its short name, or none. */
+/** Whether the shelf has this very recipe, another under its short name, another of its name, or none. */
 export function onShelf(shelf: Shelf, recipe: Recipe): OnShelf {
   const kept = shelf.recipes.find((own) => own.id === recipe.id);
-  return kept === undefined ? 'no' : sameRecipe(kept, recipe) ? 'same' : 'other';
+  if (kept !== undefined) return sameRecipe(kept, recipe) ? 'same' : 'other';
+  return shelf.recipes.some((own) => nameKey(own.name) === nameKey(recipe.name)) ? 'named' : 'no';
 }
 
-/** Keeps a recipe on the shelf; one of the same short name there is replaced, and the file before stays as `.bak`. The shelf is read first, so that nothing of it is lost. */
-export async function keepOnShelf(recipe: Recipe): Promise<Message | Problem | null> {
+/** The shelf with a recipe on it: in the place of the one of its short name or its name (`theirs`), or beside it under a name of its own (`both`). */
+export function shelvedWith(shelf: Shelf, recipe: Recipe, choice: 'theirs' | 'both'): ReturnType<typeof mergeShelf> {
+  const named = shelf.recipes.find((own) => own.id === recipe.id) ?? shelf.recipes.find((own) => nameKey(own.name) === nameKey(recipe.name));
+  const incoming = named === undefined ? recipe : choice === 'theirs' ? { ...recipe, id: named.id } : { ...recipe, name: freeName(shelf, recipe.name) };
+  return mergeShelf(shelf, { format: shelfFormat, recipes: [incoming] }, () => choice);
+}
+
+/** Writes what a change makes of the shelf. It is read first, so that nothing of it is lost; the file before stays as `.bak`. */
+async function write(change: (shelf: Shelf) => ReturnType<typeof mergeShelf>): Promise<Message | Problem | null> {
   const now = await read();
   if (now.problem !== null) return now.problem;
-  const merged = mergeShelf(now.shelf, { format: shelfFormat, recipes: [recipe] }, () => 'theirs');
-  if (!merged.ok) return merged.message;
-  const answer = await call('shelf.write', { text: serialiseShelf(merged.shelf), expect: now.modified });
+  const next = change(now.shelf);
+  if (!next.ok) return next.message;
+  const answer = await call('shelf.write', { text: serialiseShelf(next.shelf), expect: now.modified });
   if (!answer.ok) return answer.problem;
-  set({ shelf: merged.shelf, modified: answer.value.modified, problem: null, isRead: true });
+  set({ shelf: next.shelf, modified: answer.value.modified, problem: null, isRead: true });
   return null;
 }
+
+/** Keeps a recipe on the shelf. */
+export const keepOnShelf = (recipe: Recipe, choice: 'theirs' | 'both' = 'theirs'): Promise<Message | Problem | null> => write((shelf) => shelvedWith(shelf, recipe, choice));
+
+/** Joins two recipes of one name on the shelf. */
+export const joinOnShelf = (first: string, second: string, choice: MergeChoice): Promise<Message | Problem | null> =>
+  write((shelf) => ({ ok: true, shelf: joinDoubles(shelf, first, second, choice), report: { added: [], same: [], kept: [], replaced: [], renamed: [] } }));
