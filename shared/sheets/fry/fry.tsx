@@ -4,7 +4,8 @@ import { quantity } from '../amounts';
 import { TickBox } from '../paper/marks';
 import type { SheetContext, SheetDraft } from '../types';
 import { AfterBox } from './after-box';
-import { BatchRow } from './batch-row';
+import { Since, type Reprint } from '../reprint';
+import { BatchRow, printedBatch } from './batch-row';
 import { bowlCardDrafts } from './bowl-cards';
 import { BowlRow } from './bowl-row';
 import { OilBox } from './oil-box';
@@ -40,11 +41,11 @@ function Head({ context: { formats: f }, showPan }: { readonly context: SheetCon
   );
 }
 
-function Row({ row, station, context }: { readonly row: FryRow; readonly station: Station; readonly context: SheetContext }): ReactElement {
+function Row({ row, station, reprint, context }: { readonly row: FryRow; readonly station: Station; readonly reprint: Reprint | null; readonly context: SheetContext }): ReactElement {
   const { formats: f } = context;
   const showPan = station.pans.length > 1;
   if (row.kind === 'bowl') return <BowlRow bowl={row.bowl} columns={showPan ? 8 : 7} context={context} />;
-  if (row.kind === 'batch') return <BatchRow batch={row.batch} hour={row.hour} showPan={showPan} showDish={station.dishes.length > 1} context={context} />;
+  if (row.kind === 'batch') return <BatchRow batch={row.batch} hour={row.hour} showPan={showPan} showDish={station.dishes.length > 1} reprint={reprint} context={context} />;
   if (row.kind !== 'topUp') {
     const text = row.kind === 'pause' ? pauseWords(context.plan, f, context.names, row.pause) : say(f, 'sheets.fry.change', { pan: context.names.thing(row.pan), after: row.afterBatch });
     return <tr className="bowl"><td colSpan={showPan ? 8 : 7}><div className="line"><TickBox small /><strong>{text}</strong></div></td></tr>;
@@ -80,9 +81,12 @@ export function fryDrafts(context: SheetContext): readonly SheetDraft[] {
     const station = { id, pans: unique(own.map((b) => b.pan)), dishes: unique(own.map((b) => b.dish)) };
     const title = say(context.formats, 'sheets.titled', { title: say(context.formats, 'sheets.kind.fry'), of: context.names.thing(id) });
     const rows = fryRows(context.plan.frying, id);
+    const printed = own.map((b) => printedBatch(b, context));
+    const reprint = context.reprintOf?.(`fry-${id}`) ?? null;
     const content = (
       <>
         <Cautions station={station} context={context} />
+        <Since reprint={reprint} rows={printed} formats={context.formats} />
         {station.pans.map((pan) => (
           <OilBox key={pan} pan={pan} loads={loads.filter((l) => l.pan === pan && station.dishes.includes(l.dish))} targetC={targetOf(context, station.dishes)} named={station.pans.length > 1} context={context} />
         ))}
@@ -91,13 +95,13 @@ export function fryDrafts(context: SheetContext): readonly SheetDraft[] {
           {keepTogether(rows).map((group, at) => (
             // The rows of one plan never move among themselves.
             // oxlint-disable-next-line react/no-array-index-key
-            <tbody key={at} className="keep">{group.map((row, n) => <Row key={n} row={row} station={station} context={context} />)}</tbody>
+            <tbody key={at} className="keep">{group.map((row, n) => <Row key={n} row={row} station={station} reprint={reprint} context={context} />)}</tbody>
           ))}
         </table>
         {/* A short table and its head fill one page; there the head alone says when the oil may be moved. */}
         {rows.length > shortTable && <AfterBox ends={context.plan.frying.oilEnds.filter((e) => station.pans.includes(e.pan))} named={station.pans.length > 1} context={context} />}
       </>
     );
-    return [{ kind: 'fry', id: `fry-${id}`, title, note: '', content }, ...bowlCardDrafts(context, id)];
+    return [{ kind: 'fry', id: `fry-${id}`, title, note: '', rows: printed, content }, ...bowlCardDrafts(context, id)];
   });
 }

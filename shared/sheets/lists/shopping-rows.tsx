@@ -5,6 +5,7 @@ import { say, sayMessage } from '../../words';
 import { amountWords } from '../amounts';
 import { shiftDay } from '../calendar';
 import { TickBox } from '../paper/marks';
+import { isChanged, Was, type PrintedRow, type Reprint } from '../reprint';
 import type { SheetContext } from '../types';
 
 /** Packs by number and size; nothing for one single pack, which says the same as the amount. */
@@ -49,21 +50,26 @@ function usesOf(line: ShoppingLine, { formats: f, names }: SheetContext): string
   return f.list(dishes.length > mostNamed + 1 ? [...dishes.slice(0, mostNamed), say(f, 'sheets.shopping.moreDishes', { n: dishes.length - mostNamed })] : dishes);
 }
 
+/** A line as it stands on paper: what is to be bought of it. */
+export const printedLine = (line: ShoppingLine, { formats: f }: SheetContext): PrintedRow => ({ key: line.key, name: line.name, cells: { buy: amountWords(f, line.buy) } });
+
 interface RowsProps {
   readonly costs: boolean;
   /** The list of everybody: it says who buys what. */
   readonly shared: boolean;
+  readonly reprint: Reprint | null;
   readonly context: SheetContext;
 }
 
-function Line({ line, costs, shared, context }: RowsProps & { readonly line: ShoppingLine }): ReactElement {
+function Line({ line, costs, shared, reprint, context }: RowsProps & { readonly line: ShoppingLine }): ReactElement {
   const { formats: f } = context;
   const packs = packsOf(line, context);
   const remark = remarks(line, shared, context);
+  const row = printedLine(line, context);
   return (
-    <tr>
+    <tr className={isChanged(reprint, row) ? 'changed' : undefined}>
       <td className="tickcell"><TickBox small /></td>
-      <td className="n"><strong>{amountWords(f, line.buy)}</strong>{packs !== '' && <><br /><span className="small">{packs}</span></>}</td>
+      <td className="n"><strong>{row.cells['buy']}</strong><Was reprint={reprint} row={row} cell="buy" />{packs !== '' && <><br /><span className="small">{packs}</span></>}</td>
       <td><strong>{line.name}</strong>{remark !== '' && <><br /><span className="small">{remark}</span></>}</td>
       <td className="n small">{amountWords(f, wholeNeed(line))}</td>
       <td className="small">{usesOf(line, context)}</td>

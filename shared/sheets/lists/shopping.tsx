@@ -4,9 +4,10 @@ import { say } from '../../words';
 import { amountWords } from '../amounts';
 import type { SheetContext, SheetDraft } from '../types';
 import { BorrowList } from './borrow-list';
-import { SectionRows } from './shopping-rows';
+import { Since, type PrintedRow, type Reprint } from '../reprint';
+import { printedLine, SectionRows } from './shopping-rows';
 
-function ListTable({ list, shared, context }: { readonly list: WalkingList; readonly shared: boolean; readonly context: SheetContext }): ReactElement {
+function ListTable({ list, shared, reprint, context }: { readonly list: WalkingList; readonly shared: boolean; readonly reprint: Reprint | null; readonly context: SheetContext }): ReactElement {
   const { formats: f, names } = context;
   const costs = [...list.sections.flatMap((s) => s.lines), ...list.later].some((line) => line.cost !== undefined);
   return (
@@ -21,8 +22,8 @@ function ListTable({ list, shared, context }: { readonly list: WalkingList; read
           {costs && <th scope="col" className="n w5">{say(f, 'sheets.shopping.cost')}</th>}
         </tr>
       </thead>
-      {list.sections.map(({ section, lines }) => <SectionRows key={section} title={names.section(section)} lines={lines} costs={costs} shared={shared} context={context} />)}
-      {list.later.length > 0 && <SectionRows title={say(f, 'buying.section.later')} lines={list.later} costs={costs} shared={shared} context={context} />}
+      {list.sections.map(({ section, lines }) => <SectionRows key={section} title={names.section(section)} lines={lines} costs={costs} shared={shared} reprint={reprint} context={context} />)}
+      {list.later.length > 0 && <SectionRows title={say(f, 'buying.section.later')} lines={list.later} costs={costs} shared={shared} reprint={reprint} context={context} />}
     </table>
   );
 }
@@ -41,6 +42,13 @@ function Under({ context }: { readonly context: SheetContext }): ReactElement {
   );
 }
 
+/** A list as table with, on a reprint, what changed since; and its rows for the next print. */
+function listed(list: WalkingList, id: string, shared: boolean, context: SheetContext): Pick<SheetDraft, 'content'> & { readonly rows: readonly PrintedRow[] } {
+  const rows = [...list.sections.flatMap((s) => s.lines), ...list.later].map((line) => printedLine(line, context));
+  const reprint = context.reprintOf?.(id) ?? null;
+  return { rows, content: <><Since reprint={reprint} rows={rows} formats={context.formats} /><ListTable list={list} shared={shared} reprint={reprint} context={context} /></> };
+}
+
 const isEmpty = (list: WalkingList): boolean => list.sections.length === 0 && list.later.length === 0;
 const plainLetters = (name: string): string => name.normalize('NFKD').replaceAll(/[^A-Za-z0-9]+/g, '-').replaceAll(/^-+|-+$/g, '').toLowerCase();
 
@@ -54,7 +62,7 @@ function shopperDrafts(context: SheetContext): SheetDraft[] {
     const name = plainLetters(who);
     const id = `shopping-${name === '' || used.has(name) ? `${name}${i + 1}` : name}`;
     used.add(name);
-    return [{ kind: 'shopping', id, title: say(f, 'sheets.titled', { title: say(f, 'sheets.kind.shopping'), of: who }), note: '', content: <ListTable list={list} shared={false} context={context} /> }];
+    return [{ kind: 'shopping', id, title: say(f, 'sheets.titled', { title: say(f, 'sheets.kind.shopping'), of: who }), note: '', ...listed(list, id, false, context) }];
   });
 }
 
@@ -66,12 +74,13 @@ export function shoppingDrafts(context: SheetContext): readonly SheetDraft[] {
   const { plan: { buying }, formats: f } = context;
   const list = listFor(buying);
   if (isEmpty(list) && !buying.borrowed.some((b) => !b.returned)) return [];
+  const table = listed(list, 'shopping', true, context);
   const content = (
     <>
-      {!isEmpty(list) && <ListTable list={list} shared context={context} />}
+      {!isEmpty(list) && table.content}
       <BorrowList context={context} />
       <Under context={context} />
     </>
   );
-  return [{ kind: 'shopping', id: 'shopping', title: say(f, 'sheets.kind.shopping'), note: '', content }, ...shopperDrafts(context)];
+  return [{ kind: 'shopping', id: 'shopping', title: say(f, 'sheets.kind.shopping'), note: '', rows: table.rows, content }, ...shopperDrafts(context)];
 }

@@ -64,6 +64,7 @@ export const sheetsPaperWords = {
   'sheets.drinks.makes': 'Makes',
   'sheets.drinks.boils': (p: { at: number }, f: Formats) => `boils about ${f.clock(p.at)}`,
   'sheets.drinks.water': (p: { amount: string }) => `water ${p.amount}`,
+  'sheets.fry.batchOf': (p: { n: number }, f: Formats) => `Batch ${f.number(p.n)}`,
   'sheets.since': (p: { version: string }) => `Changed since version ${p.version}; the bar at the edge marks the rows, the old value is in brackets`,
   'sheets.since.new': (p: { name: string }) => `${p.name} is new`,
   'sheets.since.gone': (p: { name: string }) => `${p.name} is no longer there`,

@@ -41,6 +41,17 @@ describe('a reprint', () => {
     expect(cells.filter((cell) => !page.includes(cell))).toEqual([]);
   });
 
+  it.each(['fry', 'shopping'] as const)('bars the changed rows of the %s sheet too, each with what it was', (kind) => {
+    const [was, now] = [printed, more].map((event) => sheets(event).find((s) => s.kind === kind)!);
+    const before = new Map(was!.rows.map((r) => [r.key, r.cells]));
+    const other = now!.rows.filter((r) => JSON.stringify(before.get(r.key)) !== JSON.stringify(r.cells));
+    expect(other.length).toBeGreaterThan(2);
+    const page = html(now!);
+    expect(page.match(/<tr class="[^"]*\bchanged\b/g)).toHaveLength(other.length);
+    expect((page.match(/class="before"/g) ?? []).length).toBeGreaterThan(2);
+    expect(page).toContain('Changed since version A');
+  });
+
   it('says what changed in at most seven lines', () => {
     const box = /<div class="since">([\s\S]*?)<\/div>/.exec(html(drinks(more)))?.[1] ?? '';
     expect(box).toContain('Changed since version A');
