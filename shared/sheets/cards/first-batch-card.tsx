@@ -16,7 +16,7 @@ function rowsOf(load: LoadPlan, { plan, formats: f }: SheetContext): readonly Ro
   const oil = before * frying.oilUptakeKgPerKg;
   // The scale's sign without a number.
   const sign = f.degrees(0).replace(/^[^°]*/, '');
-  const grams = (g: number): string => f.figure(Math.round(g), 'g');
+  const grams = (g: number): string => say(f, 'sheets.trial.grams', { n: Math.round(g) });
   return [
     { what: say(f, 'sheets.trial.weigh'), planned: grams(before), unit: 'g' },
     { what: say(f, 'sheets.trial.start'), planned: f.degrees(frying.targetC), unit: sign },
@@ -25,7 +25,7 @@ function rowsOf(load: LoadPlan, { plan, formats: f }: SheetContext): readonly Ro
     { what: say(f, 'sheets.trial.lift'), planned: f.figure(frying.fryMinutes, 'min'), unit: 'min' },
     { what: say(f, 'sheets.trial.back'), planned: say(f, 'sheets.trial.atMost', { minutes: load.cycleMinutes.value }), unit: 'min' },
     { what: say(f, 'sheets.trial.drain'), planned: grams(before * (1 - frying.waterLostKgPerKg + frying.oilUptakeKgPerKg)), unit: 'g' },
-    { what: say(f, 'sheets.trial.mark'), planned: f.figure(Math.round((oil / settle(plan.event, 'oil.rho20').value) * 1000), 'ml'), unit: 'ml' },
+    { what: say(f, 'sheets.trial.mark'), planned: say(f, 'sheets.trial.millilitres', { n: Math.round((oil / settle(plan.event, 'oil.rho20').value) * 1000) }), unit: 'ml' },
   ];
 }
 
