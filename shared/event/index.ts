@@ -1,13 +1,16 @@
 /** Public file of the room: the Event schema and its types; reading and writing event files. */
 export * from './schema/parts';
 export * from './schema/buying';
+export * from './schema/day';
 export * from './schema/guests';
 export * from './schema/recipe';
 export * from './schema/kitchen';
 export * from './schema/trial';
 export * from './schema/precautions';
+export * from './schema/measuring';
 export * from './schema/event';
 export * from './formats';
+export { measureFood, onHand, type FoodMeasure } from './measure-food';
 export { pathText, type EventProblem, type FieldPath } from './problem';
 export { problemsOf } from './issue-message';
 export { checkEvent, deepestNesting, few, longestFile, parseEvent, readEvent, readJson, type ParsedEvent } from './parse';

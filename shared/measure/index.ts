@@ -7,6 +7,8 @@ export * from './series';
 export * from './density';
 export * from './kitchen';
 export * from './full-measure';
+export * from './on-hand';
+export * from './spoon-and-cup';
 export * from './parse';
 export * from './money';
 export * from './extremes';

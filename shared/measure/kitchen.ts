@@ -1,6 +1,6 @@
 import { Big } from 'big.js';
 import { convert, plain, type Amount } from './amount';
-import { dimensionOf, type UnitId } from './units';
+import { baseFactor, dimensionOf, type UnitId } from './units';
 
 /** One measurable part of an amount: a number, possibly with a fraction sign, and the spoon, cup or scale unit it is measured with. */
 export interface KitchenPart {
@@ -29,7 +29,15 @@ const ounceRows: readonly Row[] = [
   { under: '800', step: '4' }, { under: '1e12', step: '16' },
 ];
 
-const stepped = (value: Big, rows: readonly Row[]): Big => toStep(value, rows.find((r) => value.lt(r.under))?.step ?? '1');
+const stepped = (value: Big, rows: readonly Row[], least: Big): Big => {
+  const step = rows.find((r) => value.lt(r.under))?.step ?? '1';
+  // What the scale cannot show is not asked for; nor is anything rounded away.
+  if (least.lte(0) || value.lt(least)) return toStep(value, step);
+  return toStep(value, plain(new Big(step).div(least).round(0, Big.roundUp).times(least)));
+};
+
+/** Steps of scales that show ounces. */
+const ounceSteps = ['0.125', '0.25', '0.5', '1', '2', '4'];
 
 // The shipped text face has quarters and halves; it sets thirds and eighths from digits around a fraction slash (U+2044).
 const signs: Readonly<Record<string, string>> = {
@@ -47,13 +55,14 @@ export function fractionText(value: Big): string {
   return `${plain(whole)}${sign.length > 1 ? ' ' : ''}${sign}`;
 }
 
-function metricParts(a: Amount, small: 'g' | 'ml', large: 'kg' | 'L', rows: readonly Row[]): KitchenPart[] {
-  const value = stepped(convert(a, small).amount, rows);
+function metricParts(a: Amount, small: 'g' | 'ml', large: 'kg' | 'L', rows: readonly Row[], least: Big): KitchenPart[] {
+  const value = stepped(convert(a, small).amount, rows, least);
   return value.lt(1000) ? [{ text: plain(value), unit: small }] : [{ text: plain(value.div(1000)), unit: large }];
 }
 
-function ounceParts(a: Amount): KitchenPart[] {
-  const ounces = stepped(convert(a, 'oz').amount, ounceRows);
+function ounceParts(a: Amount, scaleStepG: Big): KitchenPart[] {
+  const least = ounceSteps.find((step) => baseFactor('oz').times(step).times('1.1').gte(scaleStepG)) ?? '4';
+  const ounces = stepped(convert(a, 'oz').amount, ounceRows, new Big(least));
   if (ounces.lt(16)) return [{ text: fractionText(ounces), unit: 'oz' }];
   const pounds = ounces.div(16).round(0, Big.roundDown);
   const rest = ounces.minus(pounds.times(16));
@@ -116,16 +125,18 @@ function bigMeasure(cups: Big): KitchenPart[] {
  * Off by at most 13 % from 1 g, 1 ml, ½ tsp and ½ oz on, and by at most 7 % from 30 g, 30 ml, 2 tbsp and 2 oz on.
  * Steps of US measures follow a printed guide for rounding off weights and measures (ROUND); metric ones are common practice.
  * An amount above zero never becomes zero: the smallest step is named instead.
+ * @param scaleStepG smallest step of the scale in grams: weights go to whole steps of it from one step on. 0 when the scale is finer than any step here.
  */
-export function kitchenAmount(a: Amount, system: 'metric' | 'us'): KitchenPart[] {
+export function kitchenAmount(a: Amount, system: 'metric' | 'us', scaleStepG = 0): KitchenPart[] {
+  const least = new Big(scaleStepG);
   const dimension = dimensionOf(a.unit);
   if (dimension === 'count') {
     const value = toStep(a.amount, a.amount.lt(10) ? '0.25' : '1');
     return [{ text: a.amount.gt(0) && value.eq(0) ? '¼' : fractionText(value), unit: a.unit }];
   }
   const parts = system === 'metric'
-    ? (dimension === 'mass' ? metricParts(a, 'g', 'kg', gramRows) : metricParts(a, 'ml', 'L', mlRows))
-    : (dimension === 'mass' ? ounceParts(a) : cupParts(a));
+    ? (dimension === 'mass' ? metricParts(a, 'g', 'kg', gramRows, least) : metricParts(a, 'ml', 'L', mlRows, new Big(0)))
+    : (dimension === 'mass' ? ounceParts(a, least) : cupParts(a));
   const [first] = parts;
   if (parts.length > 1 || first?.text !== '0' || a.amount.lte(0)) return parts;
   const smallest: Readonly<Partial<Record<UnitId, string>>> = { g: '0.1', ml: '0.25' };

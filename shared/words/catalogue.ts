@@ -3,6 +3,7 @@ import { buyingWords } from './catalogue/buying';
 import { calendarWords } from './catalogue/calendar';
 import { calibrationWords } from './catalogue/calibration';
 import { commandWords } from './catalogue/command';
+import { dayJobsWords } from './catalogue/day-jobs';
 import { drinksWords } from './catalogue/drinks';
 import { editWords } from './catalogue/edit';
 import { eventWords } from './catalogue/event';
@@ -32,7 +33,7 @@ import { viewRecipesWords } from './catalogue/view-recipes';
 
 /** Every sentence and label on screen, on paper and in the terminal. One language today; a second one is a second object of this type. */
 export const catalogue = {
-  ...boardWords, ...buyingWords, ...calendarWords, ...calibrationWords, ...commandWords, ...drinksWords, ...editWords, ...eventWords, ...fryingWords, ...guestsWords,
+  ...boardWords, ...buyingWords, ...calendarWords, ...calibrationWords, ...commandWords, ...dayJobsWords, ...drinksWords, ...editWords, ...eventWords, ...fryingWords, ...guestsWords,
   ...hostWords, ...kitchenWords, ...measuringWords, ...menuWords, ...recipeWords, ...recipeFiguresWords, ...reportWords, ...rulesWords, ...safetyWords, ...sheetsWords, ...sheetsCardsWords, ...sheetsLabelsWords, ...shelfWords, ...shellWords,
   ...timelineWords, ...unitsWords, ...viewFirstBatchWords, ...viewPrecautionsWords, ...viewPrepWords, ...viewRecipesWords, ...viewRecipeEditWords,
 } as const;

@@ -4,6 +4,15 @@ export interface AmountWords {
   readonly unit: string;
 }
 
+/** An amount of a food in the cook's measures. */
+export interface FoodText {
+  readonly text: string;
+  /** What to know beside it: the weight of a spoonful, how sure a cup is; empty when it is weighed. */
+  readonly beside: string;
+  /** The rounding in words ("rounded to 3 % more"), where it is half a percent or more and not told in `beside`; else empty. */
+  readonly rounding: string;
+}
+
 /** Turns numbers into text for one locale and one set of preferences. Made once per event by `shared/event`. */
 export interface Formats {
   /** A plain number, grouped and with at most `decimals` (default 0) decimals. */
@@ -14,6 +23,8 @@ export interface Formats {
   duration(minutes: number): string;
   /** An amount in the cook's units, kitchen-rounded ("1½ cups", "2.4 kg"). */
   amount(amount: AmountWords): string;
+  /** An amount of a food as this kitchen measures it: by scale, spoon or cup. */
+  food(amount: AmountWords, food: string): FoodText;
   /** A temperature given in Celsius, shown in the cook's scale with its sign. */
   degrees(celsius: number): string;
   /** A difference of temperature given in kelvin, shown as degrees of the cook's scale ("15 degrees"). */

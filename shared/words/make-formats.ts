@@ -1,4 +1,5 @@
 import { calendarDay, dayNumber, dayOfNumber, monthName, weekdayName } from './calendar';
+import { measuringWords } from './catalogue/measuring';
 import { unitNames, unitsWords, type UnitName } from './catalogue/units';
 import type { AmountWords, Formats } from './formats';
 import { decimalFormat, isSingular, knownLocale, listText, moneyFormat } from './intl';
@@ -12,6 +13,17 @@ export interface FormatOptions {
   readonly units: 'metric' | 'us';
   /** Kitchen rounding in the cook's units: number text and unit id of each part ("1½" cup, "2" tbsp). Passed in, for this room knows no units. */
   readonly showAmount: (amount: AmountWords) => readonly { readonly text: string; readonly unit: string }[];
+  /** The same for an amount of a food, in what there is to measure with. Left out: as any amount. */
+  readonly showFood?: (amount: AmountWords, food: string) => ShownFood;
+}
+
+/** A food measured: its parts, the share it is off by, how it is measured and how sure a level measure is; `grams` to be told beside spoons. */
+export interface ShownFood {
+  readonly parts: readonly { readonly text: string; readonly unit: string }[];
+  readonly off: number;
+  readonly way: 'plain' | 'spoon' | 'noScale' | 'unmeasured';
+  readonly spread: number;
+  readonly grams: number | null;
 }
 
 /** A no-break space: a number and its unit are never parted at the end of a line. */
@@ -57,6 +69,9 @@ export function makeFormats(options: FormatOptions): Formats {
     return `${weekday} ${dayOfMonth} ${monthName(month).slice(0, 3)}`;
   };
 
+  const joined = (parts: readonly { readonly text: string; readonly unit: string }[]): string =>
+    parts.map((p) => withUnit(p.text, p.unit, countOfText(p.text))).join(` ${unitsWords['amount.and']} `);
+
   const formats: Formats = {
     number,
     clock(minutesFromMidnight) {
@@ -81,8 +96,15 @@ export function makeFormats(options: FormatOptions): Formats {
       const hours = `${sign}${number(Math.floor(whole / 60))}${gap}${unitsWords['time.h']}`;
       return whole % 60 === 0 ? hours : `${hours} ${whole % 60}${gap}${unitsWords['time.min']}`;
     },
-    amount(amount) {
-      return options.showAmount(amount).map((p) => withUnit(p.text, p.unit, countOfText(p.text))).join(` ${unitsWords['amount.and']} `);
+    amount: (amount) => joined(options.showAmount(amount)),
+    food(amount, food) {
+      const shown = options.showFood?.(amount, food);
+      if (shown === undefined) return { text: formats.amount(amount), beside: '', rounding: '' };
+      const { off, way, spread, grams } = shown;
+      const beside = way === 'noScale' ? measuringWords['measuring.lessSure']({ spread, off }, formats)
+        : way === 'unmeasured' ? measuringWords['measuring.unmeasured']
+          : way === 'spoon' && grams !== null ? formats.figure(Math.round(grams * 10) / 10, 'g') : '';
+      return { text: joined(shown.parts), beside, rounding: way === 'noScale' || Math.abs(off) < 0.005 ? '' : measuringWords['measuring.rounded']({ off }, formats) };
     },
     degrees(celsius) {
       return us ? `${number(celsius * 1.8 + 32)}${gap}${unitsWords['degrees.fahrenheit']}` : `${number(celsius)}${gap}${unitsWords['degrees.celsius']}`;

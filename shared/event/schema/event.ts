@@ -1,7 +1,9 @@
 import * as z from 'zod';
 import { shoppingSchema } from './buying';
+import { daySchema } from './day';
 import { guestsSchema } from './guests';
 import { houseFigureSchema, kitchenSchema, larderSchema, personSchema, priceSchema } from './kitchen';
+import { measuringSchema } from './measuring';
 import { idSchema, minuteSchema, nameSchema, noteSchema, shareSchema } from './parts';
 import { precautionsSchema } from './precautions';
 import { menuSchema, recipeSchema } from './recipe';
@@ -25,6 +27,8 @@ export const preferencesSchema = z.looseObject({
   fryLeadMinutes: z.number().min(0).max(30).default(5),
   /** Who is allergic to what is printed on shared sheets only when asked for. */
   printAllergies: z.boolean().default(false),
+  /** What the kitchen has to measure with; amounts are rounded to it. */
+  measuring: measuringSchema.optional(),
 });
 /** Preferences of an event, defaults filled in. */
 export type Preferences = z.infer<typeof preferencesSchema>;
@@ -48,6 +52,8 @@ export const eventSchema = z.looseObject({
   prices: z.array(priceSchema).default([]),
   /** What the cook has added to the shopping list; see `shoppingOf`. */
   shopping: shoppingSchema.optional(),
+  /** The cook's own jobs of the day, and what she has laid down about the others; see `dayOf`. */
+  dayJobs: daySchema.optional(),
   /** Batches really fried and written down, to measure pieces, oil and burner by. */
   trials: trialsSchema.optional(),
   /** Plain facts about place and day, for the rules of safety and the emergency card. */

@@ -1,6 +1,7 @@
 import { addBurner, addDispenser, addPan, addPerson, addPot, addStation, freshId } from '../../../shared/edit';
 import { useDocument } from '../../app/document';
 import { useSpeaker } from '../../app/speak';
+import { Measuring } from '../../parts/measuring';
 import { AddThing, Things } from '../../parts/thing';
 import { ViewPage, ViewSection } from '../../parts/view-page';
 import { BurnerThing } from './burners';
@@ -62,6 +63,7 @@ export function Kitchen() {
       </ViewSection>
       <Circuits />
       <Cylinders />
+      <Measuring />
       <Place />
       <Precautions />
     </ViewPage>

@@ -1,0 +1,20 @@
+import type { Formats } from '../formats';
+
+const rounded = (share: number, f: Formats): string => (share > 0 ? `${f.percent(share)} more` : `${f.percent(-share)} less`);
+
+/** How amounts are measured: by scale, spoon or cup. */
+export const measuringWords = {
+  'measuring.lessSure': ({ spread, off }: { readonly spread: number; readonly off: number }, f: Formats) =>
+    `less sure: a level measure may weigh ${f.percent(spread)} more or less${Math.abs(off) < 0.005 ? '' : `; rounded to ${rounded(off, f)}`}`,
+  'measuring.unmeasured': 'needs a scale: how much a spoon of it weighs is not known',
+  'measuring.rounded': ({ off }: { readonly off: number }, f: Formats) => `rounded to ${rounded(off, f)}`,
+  'measuring.title': 'Measuring',
+  'measuring.lead': 'Amounts are rounded to what can be measured with this. Without a scale, weights are told in level spoons and cups, and are less sure.',
+  'measuring.scale': 'Scale',
+  'measuring.noScale': 'no scale',
+  'measuring.anyStep': 'finer than 1 g',
+  'measuring.step': ({ grams }: { readonly grams: number }, f: Formats) => `reads whole ${grams === 1 ? 'grams' : `${f.number(grams)} g`}`,
+  'measuring.spoons': 'Spoons and cups in the house',
+  'measuring.cup': 'cup', 'measuring.halfCup': '½ cup', 'measuring.thirdCup': '1\u20443 cup', 'measuring.quarterCup': '¼ cup',
+  'measuring.tbsp': 'tablespoon', 'measuring.halfTbsp': '½ tablespoon', 'measuring.tsp': 'teaspoon', 'measuring.halfTsp': '½ teaspoon', 'measuring.quarterTsp': '¼ teaspoon', 'measuring.eighthTsp': '1\u20448 teaspoon',
+} as const;

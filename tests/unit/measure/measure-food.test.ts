@@ -1,0 +1,56 @@
+import { describe, expect, it } from 'vitest';
+import { formatsFor, measureFood, preferencesSchema, type Measuring } from '../../../shared/event';
+import { amountOf, amountText } from '../../../shared/measure';
+import { ingredient, ingredients } from '../../../shared/reference';
+
+const having = (measuring?: Measuring, units: 'metric' | 'us' = 'metric') => preferencesSchema.parse({ units, ...(measuring === undefined ? {} : { measuring }) });
+const plain = (words: string): string => words.replaceAll('\u00a0', ' ');
+const said = (grams: number, food: string, measuring?: Measuring, units: 'metric' | 'us' = 'metric') => {
+  const { text, beside, rounding } = formatsFor(having(measuring, units), '2026-12-12').food(amountText(amountOf(grams, 'g')), food);
+  return { text: plain(text), beside: plain(beside), rounding: plain(rounding) };
+};
+
+describe('a food measured in this kitchen', () => {
+  it('is weighed from five grams on, spooned below with its weight beside', () => {
+    expect(said(250, 'sugar')).toEqual({ text: '250 g', beside: '', rounding: '' });
+    expect(said(2, 'baking-soda')).toMatchObject({ text: '3⁄8 tsp', beside: '2 g' });
+    expect(said(33, 'sugar', { scaleStepG: 5 }).text).toBe('35 g');
+    expect(said(33, 'sugar', { scaleStepG: 5 }).rounding).toMatch(/more$/);
+  });
+
+  it('goes by spoons where the scale is too coarse', () => {
+    const coarse = measureFood(amountOf(20, 'g'), 'sugar', having({ scaleStepG: 10 }));
+    expect([coarse.way, coarse.parts.map((p) => p.unit)]).toEqual(['spoon', ['tbsp', 'tsp']]);
+    expect(Math.abs(coarse.off)).toBeLessThanOrEqual(0.05);
+  });
+
+  it('without a scale goes by spoon and cup and says how sure that is', () => {
+    const flour = measureFood(amountOf(500, 'g'), 'chickpea-flour', having({ scaleStepG: null }, 'us'));
+    const density = ingredient('chickpea-flour')?.figures.density;
+    expect(flour.way).toBe('noScale');
+    expect(flour.parts.every((p) => p.unit === 'cup' || p.unit === 'tbsp')).toBe(true);
+    expect(flour.spread).toBeCloseTo((density?.high ?? 0) / (density?.value ?? 1) - 1, 9);
+    expect(said(500, 'chickpea-flour', { scaleStepG: null }, 'us').beside).toContain('less sure');
+  });
+
+  it('says so when nothing in the house measures it', () => {
+    expect(said(40, 'no-such-food', { scaleStepG: null }).beside).toContain('needs a scale');
+    expect(measureFood(amountOf(40, 'g'), 'sugar', having({ scaleStepG: null, measures: [] })).way).toBe('unmeasured');
+  });
+
+  it('has a path without a scale for every food with a density, within 15 % of the weight asked for from half a teaspoon on', () => {
+    for (const { id, gramsPerMl } of ingredients) {
+      if (gramsPerMl === null) continue;
+      for (const ml of [3, 20, 100, 600, 8000]) {
+        const found = measureFood(amountOf(ml * gramsPerMl, 'g'), id, having({ scaleStepG: null }));
+        expect([id, found.way]).toEqual([id, 'noScale']);
+        expect(Math.abs(found.off), `${id} ${ml} ml`).toBeLessThanOrEqual(ml < 15 ? 0.13 : 0.06);
+      }
+    }
+  });
+
+  it('big amounts go in big measures', () => {
+    expect(measureFood(amountOf(9, 'kg'), 'sugar', having({ scaleStepG: null }, 'us')).parts[0]?.unit).toBe('gallon');
+    expect(measureFood(amountOf(9, 'kg'), 'sugar', having({ scaleStepG: null })).parts[0]?.unit).toBe('L');
+  });
+});
