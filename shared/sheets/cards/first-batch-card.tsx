@@ -32,6 +32,7 @@ function rowsOf(load: LoadPlan, { plan, formats: f }: SheetContext): readonly Ro
 /** A card to fill in beside the pan for every fried dish: one batch, on a trial day or the first of the day, step by step with what is planned and a blank. */
 export function firstBatchDrafts(context: SheetContext): readonly SheetDraft[] {
   const { plan, formats: f, names } = context;
+  if (plan.frying.batches.length === 0) return [];
   const firstOf = plan.frying.loads.filter((l, at, all) => all.findIndex((o) => o.dish === l.dish) === at);
   return firstOf.map((load): SheetDraft => ({
     kind: 'firstBatch', id: `first-batch-${load.dish}`, title: say(f, 'sheets.titled', { title: say(f, 'sheets.kind.firstBatch'), of: names.dish(load.dish) }), note: '',

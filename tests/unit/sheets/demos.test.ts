@@ -24,7 +24,7 @@ describe('sheets of the demo events', () => {
   });
 
   it('the household day has no fry and no drinks sheet, and says whom it is for', () => {
-    expect(wordsOf(demo('freezer-sunday')).kinds).toEqual(['shopping', 'prep', 'day', 'helpers', 'boxes']);
+    expect(wordsOf(demo('freezer-sunday')).kinds).toEqual(['shopping', 'prep', 'day', 'helpers', 'boxes', 'emergency']);
   });
 
   it.each(demos)('%s never says who is allergic to what unless asked', (name) => {

@@ -18,7 +18,7 @@ const textOf = (kind: string, more: Parameters<typeof lanternPlan>[0] = {}): str
 
 describe('the sheets of a plan', () => {
   it('come in the order of their kinds, one page per helper', () => {
-    expect(made().map((s) => s.id)).toEqual(['fry-stove', 'drinks', 'shopping', 'prep', 'day', 'helper-fryer', 'helper-tea-maker', 'labels', 'boxes']);
+    expect(made().map((s) => s.id)).toEqual(['fry-stove', 'bowls-stove', 'drinks', 'shopping', 'prep', 'day', 'helper-fryer', 'helper-tea-maker', 'labels', 'boxes', 'first-batch-fritters', 'oil', 'emergency']);
   });
 
   it('can be chosen by kind', () => {
@@ -134,9 +134,9 @@ describe('the other sheets', () => {
   });
 
   it('never print who is allergic to what, unless asked for', () => {
-    // The cards speak of the food's allergens, never of a guest.
+    // The cards speak of the food's allergens, the emergency card of what to do, never of a guest.
     expect(all({})).not.toMatch(/2 guests|nuts|Allergies to remember/i);
-    expect(text(sheetDocument(made().filter((s) => s.kind !== 'labels' && s.kind !== 'boxes'), { lang: 'en-GB' }))).not.toMatch(/allerg/i);
+    expect(text(sheetDocument(made().filter((s) => s.kind !== 'labels' && s.kind !== 'boxes' && s.kind !== 'emergency'), { lang: 'en-GB' }))).not.toMatch(/allerg/i);
     expect(all({ event: { preferences: { printAllergies: true } } })).toContain('Allergies to remember');
   });
 });
