@@ -1,9 +1,10 @@
-import { readFile } from 'node:fs/promises';
+import { readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Page } from '@playwright/test';
 import { expectAccessible, expectReadable } from './axe';
 import { expect, test } from './fixture';
 import { goTo, openDemo } from './views-open';
+import { openEveryWorking } from './workings';
 
 const page04 = () => readFile('tests/sources/jsonld/04-page-two-scripts.html', 'utf8');
 
@@ -33,7 +34,9 @@ async function night(page: Page, check: () => Promise<void>): Promise<void> {
   await page.evaluate(() => { document.documentElement.dataset['theme'] = 'day'; });
 }
 
-test('a saved page becomes a dish and is bought for in at most 40 clicks and keystrokes', async ({ app: { page } }) => {
+test('a saved page becomes a dish and its shopping list is printed in at most 40 clicks and keystrokes', async ({ app: { page } }) => {
+  await page.addInitScript(() => { window.print = () => { document.documentElement.dataset['printed'] = document.querySelector('[data-print-root]')?.textContent ?? ''; }; });
+  await page.reload();
   await openDemo(page, 'Lantern Evening');
   await goTo(page, 'Menu');
   const done = await countActions(page);
@@ -53,6 +56,9 @@ test('a saved page becomes a dish and is bought for in at most 40 clicks and key
   await expect(page.locator('tr[data-dish="ginger-lemon-tea"]')).toBeVisible();
   await goTo(page, 'Shopping');
   await expect(page.getByRole('row', { name: /Honey/ })).toBeVisible();
+  await goTo(page, 'Sheets');
+  await page.getByRole('button', { name: 'Print Shopping list' }).click();
+  await expect(page.locator('html')).toHaveAttribute('data-printed', /Shopping list.*Honey/s);
   const actions = await done();
   test.info().annotations.push({ type: 'clicks and keystrokes', description: String(actions) });
   expect(actions).toBeGreaterThan(8);
@@ -178,6 +184,87 @@ test.describe('the recipe page', () => {
     await expect(steps).toHaveCount(before);
   });
 
+  test('how an ingredient grows is told in words and opens', async ({ app: { page } }) => {
+    const salt = page.locator('tr[data-line]').filter({ has: page.getByLabel('Salt, fine: Amount') });
+    const more = salt.getByRole('button', { name: /^Salt, fine: With the size it grows/ });
+    await more.click();
+    await page.getByLabel('Salt, fine: With the size it grows').and(page.locator('select')).selectOption({ label: 'less than in step' });
+    await page.getByLabel('To the power').fill('0.2');
+    await page.getByLabel('To the power').press('Enter');
+    await expect(page.getByRole('alert').filter({ hasText: '0.3' })).toBeVisible();
+    await page.getByLabel('To the power').fill('0.8');
+    await page.getByLabel('To the power').press('Enter');
+    await page.getByLabel('to taste: the amount is a start').check();
+    await expect(more).toContainText('less than in step (0.8); to taste; into each bowl');
+    await expect(page.getByText('For ten times the size, 6.3 times as much goes in.')).toBeVisible();
+    await expectAccessible(page);
+    await page.keyboard.press('Control+z');
+    await expect(more).not.toContainText('to taste');
+  });
+
+  test('rows move with the arrow keys, and the cursor stays in the row that moved', async ({ app: { page } }) => {
+    const amount = page.getByLabel('Spinach: Amount');
+    await amount.focus();
+    await page.keyboard.press('Alt+ArrowUp');
+    await expect(page.locator('tr[data-line="2"]').getByLabel('Spinach: Amount')).toBeFocused();
+    await page.keyboard.press('Alt+ArrowDown');
+    await page.keyboard.press('Alt+ArrowDown');
+    await expect(page.locator('tr[data-line="4"]').getByLabel('Spinach: Amount')).toBeFocused();
+    const steps = page.getByRole('table', { name: 'Steps' }).locator('tr[data-step]');
+    const first = await steps.first().getAttribute('data-step');
+    await steps.first().locator('input').first().focus();
+    await page.keyboard.press('Alt+ArrowDown');
+    await expect(steps.nth(1)).toHaveAttribute('data-step', String(first));
+    await expect(steps.nth(1).locator('input').first()).toBeFocused();
+  });
+
+  test('a step says who, how many things, when it must be done and how its result keeps', async ({ app: { page } }) => {
+    await page.getByRole('button', { name: /^Needs and order: Wash and dry/ }).click();
+    await page.getByLabel('pot', { exact: true }).check();
+    await page.getByLabel('How many: pot').fill('2');
+    await page.getByLabel('How many: pot').press('Enter');
+    await expect(page.locator('tr[data-step]').first()).toContainText('2 × pot');
+    const latest = page.getByLabel('At the latest, before', { exact: true });
+    await latest.fill('99999');
+    await latest.press('Enter');
+    await expect(page.getByRole('alert').filter({ hasText: 'At the latest, before' })).toBeVisible();
+    await latest.fill('90');
+    await latest.press('Enter');
+    await page.getByLabel('Kept', { exact: true }).selectOption({ label: 'in the freezer' });
+    await page.getByLabel('Keeps for: minutes, hours or days').selectOption({ label: 'days' });
+    await page.getByLabel('Keeps for', { exact: true }).fill('30');
+    await page.getByLabel('Keeps for', { exact: true }).press('Enter');
+    await expect(page.getByLabel('Keeps for', { exact: true })).toHaveValue('30');
+    await expectAccessible(page);
+    await goTo(page, 'Prep');
+    await expect(page.getByRole('rowheader', { name: 'Kept in the freezer' })).toBeVisible();
+    await expect(page.getByText('Room in the freezer', { exact: true })).toBeVisible();
+  });
+
+  test('how it is fried can be changed, with the reason beside a number that does not do', async ({ app: { page } }) => {
+    await page.getByRole('button', { name: 'How it is fried' }).click();
+    const oil = page.getByLabel('Oil taken up, of its weight');
+    await oil.fill('90');
+    await oil.press('Enter');
+    await expect(page.getByRole('alert').filter({ hasText: '40' })).toBeVisible();
+    await oil.fill('12');
+    await oil.press('Enter');
+    await expect(page.getByLabel('In the oil')).toHaveValue('4');
+    await page.getByLabel('In the oil').fill('5');
+    await page.getByLabel('In the oil').press('Enter');
+    await expect(page.getByText('25 g a piece, 5 min in oil of 177 °C, eaten within 20 min.')).toBeVisible();
+    await expectAccessible(page);
+    await night(page, () => expectReadable(page));
+    await page.getByRole('button', { name: 'It is not fried' }).click();
+    await expect(page.getByRole('button', { name: 'Say how it is fried' })).toBeVisible();
+    await page.keyboard.press('Control+z');
+    await expect(page.getByLabel('In the oil')).toHaveValue('5');
+  });
+
+  test('weights and ratios open their workings', async ({ app: { page } }) => {
+    expect(await openEveryWorking(page)).toBeGreaterThan(20);
+  });
+
   test('a recipe in use stays; its duplicate goes; it is kept on the shelf of the household', async ({ app: { page, host } }) => {
     await page.getByRole('button', { name: 'Take the recipe out' }).click();
     await expect(page.getByRole('alert').filter({ hasText: 'is in use by' })).toBeVisible();
@@ -191,4 +278,29 @@ test.describe('the recipe page', () => {
     await page.getByRole('button', { name: 'Take the recipe out' }).click();
     await expect(page.getByRole('heading', { name: 'Menu' })).toBeVisible();
   });
+});
+
+test('two recipes of one name on the shelf are told apart and joined', async ({ app: { page, host } }) => {
+  const kept = async () => (JSON.parse(await readFile(join(host.dataFolder, 'household.brimful-shelf'), 'utf8')) as { recipes: { id: string; name: string }[] }).recipes;
+  await openDemo(page, 'Lantern Evening');
+  await goTo(page, 'Menu');
+  await page.locator('tr[data-dish="ginger-tea"] th button').click();
+  await page.getByRole('button', { name: 'Edit the recipe' }).click();
+  await page.getByRole('button', { name: 'Duplicate' }).click();
+  const name = page.getByLabel('Name', { exact: true });
+  await name.fill('Cocoa');
+  await name.press('Enter');
+  await expect(page.getByText('Your shelf has another recipe of this name.')).toBeVisible();
+  await page.getByRole('button', { name: 'Keep both on my shelf' }).click();
+  await expect.poll(async () => (await kept()).filter((one) => one.name.startsWith('Cocoa')).map((one) => one.name)).toEqual(['Cocoa', 'Cocoa (2)']);
+  const text = JSON.parse(await readFile(join(host.dataFolder, 'household.brimful-shelf'), 'utf8')) as { recipes: { name: string }[] };
+  for (const one of text.recipes) if (one.name === 'Cocoa (2)') one.name = 'Cocoa';
+  await writeFile(join(host.dataFolder, 'household.brimful-shelf'), JSON.stringify(text));
+  await page.getByRole('button', { name: 'Back to the menu' }).click();
+  await page.getByRole('button', { name: 'Add a dish' }).click();
+  await expect(page.getByRole('heading', { name: 'Two of one name' })).toBeVisible();
+  await expectAccessible(page);
+  await page.getByRole('button', { name: 'Keep the first: Cocoa' }).click();
+  await expect(page.getByRole('heading', { name: 'Two of one name' })).toBeHidden();
+  expect((await kept()).filter((one) => one.name.startsWith('Cocoa')).map((one) => one.id)).toEqual(['cocoa']);
 });

@@ -14,7 +14,7 @@ export const commandWords = {
   convert 2.5 cup g --of "chickpea flour"            an amount in another measure
   scale RECIPE --portions N | --yield "3 kg" | --factor 3.48 [--units us|metric] [--json]
                                                      a recipe in another size, foreign ones too
-  shelf list|show|import|export                      the household's recipes
+  shelf list|show|import|export|join                 the household's recipes
   open FILE                                          the event in its window
 
 brimful <command> --help tells more. Ends with 0 when all is well, 1 when something must not go on like this,

@@ -115,6 +115,16 @@ describe('shelf', () => {
     expect((await brimful('shelf', 'list', '--file', shelf)).out.split('\n').map((line) => line.split(':')[0])).toEqual(['beans', 'beans-2']);
     expect((await brimful('shelf', 'import', other, '--file', shelf, '--keep', 'none')).code).toBe(2);
   });
+  it('tells recipes of one name apart and joins them', async () => {
+    const shelf = await file('twins.brimful-shelf', { format: 'brimful-shelf/1', recipes: [own] });
+    await brimful('shelf', 'import', await file('twin.json', { ...own, notes: 'The other way.' }), '--file', shelf);
+    const listed = await brimful('shelf', 'list', '--file', shelf);
+    expect(listed.err).toContain('beans and beans-2');
+    expect((await brimful('shelf', 'join', 'beans-2', '--file', shelf, '--keep', 'none')).code).toBe(2);
+    expect((await brimful('shelf', 'join', 'beans-2', '--file', shelf, '--keep', 'both')).out).toContain('the second is now called');
+    expect((await brimful('shelf', 'list', '--file', shelf)).err).toBe('');
+    expect((await brimful('shelf', 'join', 'beans', '--file', shelf)).err).toContain('There is nothing to join');
+  });
   it('takes in a foreign recipe when nothing is open, and names what is', async () => {
     const shelf = await file('foreign.brimful-shelf', { format: 'brimful-shelf/1', recipes: [] });
     const open = await brimful('shelf', 'import', jsonld('01-object-ranges.json'), '--file', shelf, '--role', 'vegetable');

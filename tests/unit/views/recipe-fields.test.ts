@@ -57,16 +57,17 @@ describe('the window in which a step ends', () => {
   });
 });
 
+const meansOf = (role: string, unit: string, more: object = {}) => roleMeans(recipeSchema.parse({ id: 'r', name: 'R', role, yield: { amount: { amount: '1', unit }, portions: 4 }, ingredients: [{ ingredient: 'onion', amount: { amount: '1', unit: 'g' } }], ...more }));
+
 describe('what an adult is given', () => {
-  const of = (role: string, unit: string, more: object = {}) => roleMeans(recipeSchema.parse({ id: 'r', name: 'R', role, yield: { amount: { amount: '1', unit }, portions: 4 }, ingredients: [{ ingredient: 'onion', amount: { amount: '1', unit: 'g' } }], ...more }));
   it('is told in the unit the dish is made in', () => {
-    expect(of('friedSnack', 'piece')).toEqual({ n: 5, unit: 'piece' });
-    expect(of('grain', 'kg')).toEqual({ n: 150, unit: 'g' });
-    expect(of('soup', 'L')).toEqual({ n: 250, unit: 'ml' });
-    expect(of('hotDrink', 'L', { brewing })).toEqual({ n: 150, unit: 'ml' });
-    expect(of('sweet', 'bunch')).toEqual({ n: null, unit: 'piece' });
+    expect(meansOf('friedSnack', 'piece')).toEqual({ n: 5, unit: 'piece' });
+    expect(meansOf('grain', 'kg')).toEqual({ n: 150, unit: 'g' });
+    expect(meansOf('soup', 'L')).toEqual({ n: 250, unit: 'ml' });
+    expect(meansOf('hotDrink', 'L', { brewing })).toEqual({ n: 150, unit: 'ml' });
+    expect(meansOf('sweet', 'bunch')).toEqual({ n: null, unit: 'piece' });
   });
   it('is known for every place in the meal', () => {
-    for (const role of roleIds) expect([of(role, 'kg').n ?? of(role, 'L').n].filter((n) => n !== null && n > 0), role).toHaveLength(1);
+    for (const role of roleIds) expect([meansOf(role, 'kg').n ?? meansOf(role, 'L').n].filter((n) => n !== null && n > 0), role).toHaveLength(1);
   });
 });

@@ -3,6 +3,7 @@ import { Tick } from '../../../parts/tick';
 import type { PartProps } from './change';
 import { Fold } from './fold';
 import { WordsField } from './words-field';
+import folded from './fold.module.css';
 import styles from './recipes.module.css';
 
 /** How it waits, where its ratios come from, and what else is to be remembered. */
@@ -17,7 +18,7 @@ export function AboutSection({ recipe, change }: PartProps) {
         <Tick label={t('view.recipes.control')} checked={needsTemperatureControl} onChange={(on) => { change({ needsTemperatureControl: on }); }} />
       </div>
       <p className={styles['note']}>{t('view.recipes.controlNote')}</p>
-      <div className={styles['long']}>
+      <div className={folded['long']}>
         <WordsField label={t('view.recipes.source')} value={source} most={400} onCommit={(text) => change({ source: text === '' ? undefined : text })} />
         <WordsField label={t('view.recipes.notes')} value={notes} most={4000} onCommit={(text) => change({ notes: text === '' ? undefined : text })} />
       </div>

@@ -8,6 +8,7 @@ import type { PartProps } from './change';
 import { Fold } from './fold';
 import { brewingSpecs, type NumberSpec } from './number-spec';
 import { SpecField } from './spec-field';
+import folded from './fold.module.css';
 import styles from './recipes.module.css';
 
 const methods = brewingSchema.shape.method.options;
@@ -41,7 +42,7 @@ export function BrewingSection({ recipe, change }: PartProps) {
   const summary = t('view.recipes.brewingSays', { method: t(`view.recipes.method.${brewing.method}`), dose: brewing.doseGPerL, cup: brewing.cupMl, goodFor: brewing.goodForMinutes });
   return (
     <Fold title={t('view.recipes.brewing')} summary={summary}>
-      <div className={styles['specs']}>
+      <div className={folded['specs']}>
         <Choice label={t('view.recipes.brewing.method')} value={brewing.method} onCommit={(method) => put({ ...brewing, method })} options={methods.map((value) => ({ value, text: t(`view.recipes.method.${value}`) }))} />
         <Choice label={t('view.recipes.brewing.doseIngredient')} value={brewing.doseIngredient ?? none} onCommit={setDose}
           options={[{ value: none, text: t('view.recipes.brewing.noDose') }, ...foods.map((value) => ({ value, text: ingredientName(value) }))]} />

@@ -1,5 +1,5 @@
 import { useId, useState, type ReactNode } from 'react';
-import styles from './recipes.module.css';
+import styles from './fold.module.css';
 
 /** A part of the recipe that stays shut until it is wanted: its name, what it says in one line, and its fields once opened. */
 export function Fold({ title, summary, isOpen = false, children }: { readonly title: string; readonly summary: string; readonly isOpen?: boolean; readonly children: ReactNode }) {

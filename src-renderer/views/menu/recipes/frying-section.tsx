@@ -6,6 +6,7 @@ import type { PartProps } from './change';
 import { Fold } from './fold';
 import { fryingSpecs, type NumberSpec } from './number-spec';
 import { SpecField } from './spec-field';
+import folded from './fold.module.css';
 import styles from './recipes.module.css';
 
 /** A spooned fritter to start from (common practice, no source); the rest are the event file's own starting values. */
@@ -32,14 +33,14 @@ export function FryingSection({ recipe, change }: PartProps) {
   const summary = t('view.recipes.fryingSays', { gram: frying.pieceBatterG, minutes: frying.fryMinutes, oil: t.formats.degrees(frying.targetC), hold: frying.holdMinutes });
   return (
     <Fold title={t('view.recipes.frying')} summary={summary}>
-      <div className={styles['specs']}>
+      <div className={folded['specs']}>
         {fryingSpecs.map((spec) => <SpecField key={spec.key} spec={spec} label={t(`view.recipes.frying.${spec.key}`)} value={frying[spec.key]} onCommit={(value) => set({ [spec.key]: value })} />)}
         {frying.bowlMinutes !== null && <SpecField spec={bowlLife} label={t('view.recipes.frying.bowlMinutes')} value={frying.bowlMinutes} onCommit={(bowlMinutes) => set({ bowlMinutes })} />}
       </div>
       <div className={styles['ticks']}>
         <Tick label={t('view.recipes.frying.hasBatter')} checked={frying.bowlMinutes !== null} onChange={(on) => { set({ bowlMinutes: on ? fryingSchema.parse(usual).bowlMinutes : null }); }} />
         <Tick label={t('view.recipes.frying.crumbly')} checked={frying.crumbly} onChange={(crumbly) => { set({ crumbly }); }} />
-        <Tick label={t('view.recipes.frying.strongFlavour')} checked={frying.strongFlavour} onChange={(strongFlavour) => { set({ strongFlavour }); }} />
+        <Tick label={t('view.recipes.frying.strongFlavour')} checked={frying.strongFlavour === true} onChange={(strongFlavour) => { set({ strongFlavour }); }} />
       </div>
       <Button kind="link" onPress={() => { change({ frying: undefined }); }}>{t('view.recipes.fryingOut')}</Button>
     </Fold>
