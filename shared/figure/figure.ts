@@ -6,8 +6,8 @@ export type Origin =
   | { readonly kind: 'entered'; readonly path: string }
   /** A row of a reference table; `source` is an id of `shared/reference` sources ("common-practice" and "from-memory" are ids too). */
   | { readonly kind: 'table'; readonly source: string; readonly row: string }
-  /** The household's own measured figure, which replaced a table value. */
-  | { readonly kind: 'house'; readonly why: string }
+  /** The household's own measured figure, which replaced a table value; `row` is the key of that value. */
+  | { readonly kind: 'house'; readonly why: string; readonly row?: string }
   /** A recipe copied into the event. */
   | { readonly kind: 'recipe'; readonly recipe: string }
   /** A definition or mathematics (a dozen is 12; minutes in an hour): the same in every event. */

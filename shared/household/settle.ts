@@ -21,7 +21,7 @@ export function settle(event: Event, id: string): Settled {
   const own = event.houseFigures.find((h) => h.figure === id);
   return own === undefined
     ? { id, value: reference.value, unit: reference.unit, label: reference.label, origin: { kind: 'table', source: parameterSource(id), row: id } }
-    : { id, value: own.value, unit: reference.unit, label: reference.label, origin: { kind: 'house', why: own.why } };
+    : { id, value: own.value, unit: reference.unit, label: reference.label, origin: { kind: 'house', why: own.why, row: id } };
 }
 
 /** The settled value as an input of a working. */

@@ -17,7 +17,7 @@ export const tableOrigin = (source: string, row: string): Origin =>
 export function houseFigure(event: Event, key: string): (Known & { readonly unitId: UnitId | null }) | null {
   const own = event.houseFigures.find((h) => h.figure === key);
   if (own === undefined) return null;
-  return { value: own.value, unit: own.unit, unitId: isUnitId(own.unit) ? own.unit : null, origin: { kind: 'house', why: own.why } };
+  return { value: own.value, unit: own.unit, unitId: isUnitId(own.unit) ? own.unit : null, origin: { kind: 'house', why: own.why, row: key } };
 }
 
 /** The house figure of that key if there is one above or at zero, else the table's value. */

@@ -11,7 +11,7 @@ import { fryingWords } from './catalogue/frying';
 import { guestsWords } from './catalogue/guests';
 import { hostWords } from './catalogue/host';
 import { kitchenWords } from './catalogue/kitchen';
-import { measuringWords } from './catalogue/measuring';
+import { measuringWords, ownFigureWords } from './catalogue/measuring';
 import { menuWords } from './catalogue/menu';
 import { recipeWords } from './catalogue/recipe';
 import { recipeFiguresWords } from './catalogue/recipe-figures';
@@ -34,6 +34,6 @@ import { viewRecipesWords } from './catalogue/view-recipes';
 /** Every sentence and label on screen, on paper and in the terminal. One language today; a second one is a second object of this type. */
 export const catalogue = {
   ...boardWords, ...buyingWords, ...calendarWords, ...calibrationWords, ...commandWords, ...dayJobsWords, ...drinksWords, ...editWords, ...eventWords, ...fryingWords, ...guestsWords,
-  ...hostWords, ...kitchenWords, ...measuringWords, ...menuWords, ...recipeWords, ...recipeFiguresWords, ...reportWords, ...rulesWords, ...safetyWords, ...sheetsWords, ...sheetsCardsWords, ...sheetsLabelsWords, ...shelfWords, ...shellWords,
+  ...hostWords, ...kitchenWords, ...measuringWords, ...ownFigureWords, ...menuWords, ...recipeWords, ...recipeFiguresWords, ...reportWords, ...rulesWords, ...safetyWords, ...sheetsWords, ...sheetsCardsWords, ...sheetsLabelsWords, ...shelfWords, ...shellWords,
   ...timelineWords, ...unitsWords, ...viewFirstBatchWords, ...viewPrecautionsWords, ...viewPrepWords, ...viewRecipesWords, ...viewRecipeEditWords,
 } as const;

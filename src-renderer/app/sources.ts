@@ -15,7 +15,8 @@ export function sourceWords(t: Speaker, origin: Origin): string {
   }
 }
 
-function tableWords(id: string): string {
+/** A source of the tables in words. */
+export function tableWords(id: string): string {
   const found = sourceTitle(id);
   if (found === undefined) return id;
   const named = [found.title, found.publisher, found.year].filter((part) => part !== '').join(', ');

@@ -4,6 +4,7 @@ import { sourceTitle } from '../../shared/reference';
 import { sourceWords } from '../app/sources';
 import { useSpeaker, type Speaker } from '../app/speak';
 import { useWorking, working } from '../app/working';
+import { OwnFigure, ownKey } from './own-figure';
 import { sumNumber, workingLine } from './sum-words';
 import styles from './working-panel.module.css';
 
@@ -75,6 +76,7 @@ export function WorkingPanel() {
               : <button type="button" className={styles['deeper']} onClick={() => working.into(term.key)}><span className="unseen">{t('part.openInput', { name: labelOf(t, term) })} </span>{termValue(t, term)}</button>}
             {typeof term.value !== 'number' && <ListOf values={term.value} />}
             {term.origin !== undefined && <SourceLine origin={term.origin} />}
+            {term.origin !== undefined && term.figure === undefined && <OwnFigure key={ownKey(term.origin) ?? ''} origin={term.origin} name={labelOf(t, term)} unit={term.unit} />}
           </li>
         ))}
       </ul>

@@ -18,3 +18,18 @@ export const measuringWords = {
   'measuring.cup': 'cup', 'measuring.halfCup': '½ cup', 'measuring.thirdCup': '1\u20443 cup', 'measuring.quarterCup': '¼ cup',
   'measuring.tbsp': 'tablespoon', 'measuring.halfTbsp': '½ tablespoon', 'measuring.tsp': 'teaspoon', 'measuring.halfTsp': '½ teaspoon', 'measuring.quarterTsp': '¼ teaspoon', 'measuring.eighthTsp': '1\u20448 teaspoon',
 } as const;
+
+/** A household's own value in the place of a value of the tables. */
+export const ownFigureWords = {
+  'own.use': 'Use my own figure',
+  'own.useOf': ({ name }: { readonly name: string }) => `Use my own figure: ${name}`,
+  'own.change': 'Change my own figure',
+  'own.changeOf': ({ name }: { readonly name: string }) => `Change my own figure: ${name}`,
+  'own.back': 'Back to the table',
+  'own.backOf': ({ name }: { readonly name: string }) => `Back to the table: ${name}`,
+  'own.value': ({ name }: { readonly name: string }) => `My own figure for ${name}`,
+  'own.badge': 'yours',
+  'own.table': ({ value, source }: { readonly value: string; readonly source: string }) => `The table says ${value}: ${source}.`,
+  'own.range': ({ least, most }: { readonly least: string; readonly most: string }) => `From ${least} to ${most}.`,
+  'own.why': 'own figure of this household',
+} as const;
