@@ -20,3 +20,7 @@ process.stdout.write('Frying against an independent exact solver (HiGHS) on 200 
 const solved = await againstSolver(200, start, 2);
 process.stdout.write(`${200 - solved.differences.length} equal, ${solved.differences.length} different (${solved.short} with a shortage, least waiting proven on ${solved.waitingProven}); solver ${Math.round(solved.solverMs)} ms, ours ${Math.round(solved.oursMs)} ms: ${Math.round(solved.solverMs / solved.oursMs)} times.\n${solved.differences.join('\n')}\n`);
 process.exitCode = bad === 0 && solved.differences.length === 0 ? 0 : 1;
+
+const { randomKitchens } = await tsImport('./unit/timeline/schedule-long.ts', import.meta.url);
+const { done, impossible } = randomKitchens(rounds, start);
+process.stdout.write(`${rounds} random kitchens: ${done} planned and accepted, ${impossible} impossible, each with a set that truly clashes.\n`);

@@ -6,3 +6,5 @@ export { firstAnswer } from './first-answer';
 export { lowerBound } from './lower-bound';
 export { search, type Better } from './search';
 export { searchWithMaximalLags, type MaximalLagsAnswer } from './maximal-lags';
+export { clashOf, restricted, type Clash } from './clash';
+export { criticalPath, type CriticalPath } from './critical-path';
