@@ -16,5 +16,7 @@ export interface OffersFound {
 // Beside the page: a search of some tens of milliseconds must not stand in the way of a slider.
 globalThis.addEventListener('message', ({ data }: MessageEvent<OffersAsked>) => {
   const found: OffersFound = { turn: data.turn, offers: fryOffers(data.event) };
+  // A worker's message has one receiver; only a window's needs an address.
+  // oxlint-disable-next-line unicorn/require-post-message-target-origin
   globalThis.postMessage(found);
 });

@@ -3,6 +3,8 @@ import type { Event } from '../../../shared/event';
 import type { FryOffer } from '../../../shared/frying';
 import { ownWorker } from '../../app/own-script';
 import type { OffersAsked, OffersFound } from './offers-worker';
+// The build answers this import with the address of the worker's own file.
+// oxlint-disable-next-line import/default
 import workerUrl from './offers-worker?worker&url';
 
 /** An event that has stood still so long is worth a search, in milliseconds. */

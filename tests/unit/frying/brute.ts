@@ -14,7 +14,8 @@ export interface Tiny {
 
 export function bruteForce(p: Tiny, mostBatches: number): { unmet: number; batches: number } {
   const from = (p.wanted[0] ?? 0) - p.hold;
-  const to = p.wanted.at(-1) ?? 0;
+  // A lead below zero: guests wait, so a lift may come after the minute.
+  const to = (p.wanted.at(-1) ?? 0) - Math.min(0, p.lead);
   let best = { unmet: p.wanted.length, batches: 0 };
   const lifts: number[] = [];
   const visit = (earliest: number): void => {

@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { balanced, fewestBatches, freshPlan, isPlan, leastUnmet, portionMinutes, smallness, solve, waitingOf, type FryBatch, type FryProblem } from '../../../shared/frying';
+import { balanced, fewestBatches, freshPlan, isPlan, leastUnmet, portionMinutes, servesAll, smallness, solve, waitingOf, type FryBatch, type FryProblem } from '../../../shared/frying';
 import { bruteForce } from './brute';
 
 const problem = (more: Partial<FryProblem> & { wanted: readonly number[] }): FryProblem => {
@@ -118,6 +118,15 @@ describe('batches', () => {
         expect(base.unmet.length === 0 ? more.batches.length : 0).toBeLessThanOrEqual(base.batches.length);
       }
     }), { numRuns: 200 });
+  });
+
+  it('serve everybody after so long a wait of the guests just when some set of lifts does', () => {
+    fc.assert(fc.property(tiny.filter((p) => p.wanted.length <= 7 && p.load >= 2), fc.integer({ min: 0, max: 4 }), (given, wait) => {
+      const p = { ...given, lead: -wait, hold: Math.min(given.hold, 3) };
+      const best = bruteForce(p, 4);
+      // Part loads may take more than four batches; only where four fail are up to seven tried.
+      expect(servesAll({ ...p, earliest: -1000 })).toBe(best.unmet === 0 || bruteForce(p, 7).unmet === 0);
+    }), { numRuns: 60 });
   });
 
   it('need no more for fewer guests', () => {
