@@ -6,3 +6,4 @@ export { contentsOf, type Contents } from './diets';
 export * from './mass-balance';
 export * from './ratio';
 export { weightOf } from './line-weight';
+export * from './per-head';

@@ -4,4 +4,5 @@ export const menuRules = [
   'menu.comingPart', 'menu.asAdults', 'menu.asAdultTakes', 'menu.arrivedBy', 'menu.sinceFirst', 'menu.sinceLast', 'menu.familySpread', 'menu.rangeSpread', 'menu.reserve',
   'menu.reserveRoom', 'menu.everybody', 'menu.thereBetween', 'menu.ownPortion', 'menu.sharedAppetite', 'menu.fixedPerAdult',
   'menu.drinkPerAdult', 'menu.wavePortions', 'menu.fixed', 'menu.portions', 'menu.total',
+  'menu.foodPerHead', 'menu.drinksPerHead',
 ] as const;

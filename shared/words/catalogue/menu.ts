@@ -1,6 +1,9 @@
 import type { Entry, Formats } from '../formats';
 import { peopleOfBand as who } from './bands';
 
+interface Head { readonly value: number; readonly limit: number }
+const grams = (value: number, unit: string, f: Formats): string => f.amount({ amount: value.toFixed(6), unit });
+
 /** Words of the subject `menu`. */
 export const menuWords = {
   'rule.menu.usualStay': 'Usual stay: the mean stay of each wave, weighted with its guests.',
@@ -72,4 +75,14 @@ export const menuWords = {
   'menu.term.wave': (p: { wave: string }) => `portions of \u201c${p.wave}\u201d`,
   'menu.term.portions': 'portions',
   'menu.term.portionSize': 'size of one portion',
+  'menu.term.sizeOf': (p: { dish: string }) => `size of one: ${p.dish}`,
+  'menu.term.portionsOf': (p: { dish: string }) => `for one adult: ${p.dish}`,
+  'rule.menu.foodPerHead': 'Food of one adult: of every dish what an adult is given in 90 minutes, times what one of it weighs; a millilitre counts as a gram.',
+  'rule.menu.drinksPerHead': 'Drink of one adult: of every drink the cups of an adult, times the size of its cup.',
+  'menu.head.food': 'Food for one adult, all dishes',
+  'menu.head.drinks': 'Drink for one adult, all drinks',
+  'menu.head.foodLow': (p: Head, f: Formats) => `The dishes together give an adult ${grams(p.value, 'g', f)}; published tables give at least ${grams(p.limit, 'g', f)} even at a light meal. Add a dish, or make portions larger, unless guests eat elsewhere too.`,
+  'menu.head.foodHigh': (p: Head, f: Formats) => `The dishes together give an adult ${grams(p.value, 'g', f)}; published tables give at most ${grams(p.limit, 'g', f)}, second helpings included. Make portions smaller or take a dish off, or expect leftovers.`,
+  'menu.head.drinksLow': (p: Head, f: Formats) => `The drinks together give an adult ${grams(p.value, 'ml', f)}; published tables give at least ${grams(p.limit, 'ml', f)}. Add a drink, or raise the share who take one.`,
+  'menu.head.drinksHigh': (p: Head, f: Formats) => `The drinks together give an adult ${grams(p.value, 'ml', f)}; published tables give at most ${grams(p.limit, 'ml', f)} for half a day. Fewer cups will do, unless guests stay all day.`,
 } as const satisfies Record<string, Entry>;

@@ -38,6 +38,7 @@ export const viewMenuWords = {
   'view.menu.dietsTitle': 'Who can eat what',
   'view.menu.people': 'People',
   'view.menu.canEat': 'Can eat',
+  'view.menu.openOf': (p: { people: number; n: number; all: number }, f: Formats) => `${f.number(p.people)} ${f.plural(p.people, 'guest', 'guests')}: ${p.n === p.all ? 'every dish is' : `${p.n === 0 ? 'none' : `only ${f.number(p.n)}`} of ${f.number(p.all)} ${f.plural(p.all, 'dish', 'dishes')} ${p.n === 1 || p.n === 0 ? 'is' : 'are'}`} open to them.`,
   'view.menu.noDish': 'no dish yet',
   'view.menu.nothing': 'nothing yet',
 } as const satisfies Record<string, Entry>;

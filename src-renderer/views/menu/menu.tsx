@@ -6,6 +6,7 @@ import { EmptyState } from '../../parts/empty-state';
 import table from '../../parts/table.module.css';
 import { ViewPage, ViewSection } from '../../parts/view-page';
 import { DishRow } from './dish-row';
+import { PerHead } from './per-head';
 import type { RecipePage } from './recipes/page';
 import { RecipePages } from './recipes/recipe-pages';
 import styles from './menu.module.css';
@@ -42,6 +43,7 @@ export function Menu() {
           </table>
         </div>
       )}
+      <PerHead />
       {diets.length > 0 && (
         <ViewSection title={t('view.menu.dietsTitle')}>
           <table className={table['table']}>
@@ -51,7 +53,7 @@ export function Menu() {
                 <tr key={d.diet}>
                   <th scope="row" className={styles['diet']}>{t(`diet.${d.diet}`)}</th>
                   <td className={table['n']}>{t.formats.number(d.people)}</td>
-                  <td className={table['note']}>{d.open.length === 0 && <strong className={styles['none']}>{t('view.menu.noDish')}{openTo(d.diet).length > 0 && '; '}</strong>}{t.formats.list(openTo(d.diet))}</td>
+                  <td className={table['note']}>{t('view.menu.openOf', { people: d.people, n: d.open.length, all: dishes.filter((x) => x.servedAs !== 'cup').length })} {d.open.length === 0 && <strong className={styles['none']}>{t('view.menu.noDish')}{openTo(d.diet).length > 0 && '; '}</strong>}{t.formats.list(openTo(d.diet))}</td>
                 </tr>
               ))}
             </tbody>
