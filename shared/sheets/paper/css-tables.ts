@@ -36,9 +36,9 @@ export const tableCss = `
 .sheet .shopping td.n:not(:last-child), .sheet .shopping th.n:not(:last-child) { padding-right: 4mm; }
 .sheet .shopping { table-layout: fixed; }
 .sheet .shopping .w1 { width: 8mm; }
-.sheet .shopping .w2 { width: 38mm; }
-.sheet .shopping .w3 { width: 25mm; }
-.sheet .shopping .w4 { width: 42mm; }
+.sheet .shopping .w2 { width: 43mm; }
+.sheet .shopping .w3 { width: 24mm; }
+.sheet .shopping .w4 { width: 37mm; }
 .sheet .shopping .w5 { width: 17mm; }
 .sheet-shopping .cautions { margin-top: 2mm; }
 .sheet .shopping .tickcell { width: 8mm; padding-right: 2mm; }

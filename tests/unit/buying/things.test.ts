@@ -70,9 +70,10 @@ describe('things counted from people and refills', () => {
   });
 });
 
+const gas = (kind: string, more: Readonly<Record<string, unknown>> = {}): Event =>
+  menuEvent([recipeOf('rice', 'grain')], [adults(10)], { kitchen: { burners: [{ id: 'ring', name: 'Ring', kind, ratedW: 5000 }], ...more } });
+
 describe('gas and water', () => {
-  const gas = (kind: string, more: Readonly<Record<string, unknown>> = {}) =>
-    menuEvent([recipeOf('rice', 'grain')], [adults(10)], { kitchen: { burners: [{ id: 'ring', name: 'Ring', kind, ratedW: 5000 }], ...more } });
   it('is rating × time over the heat of the gas, with the spare', () => {
     const [need] = needsOf(gas('lpg'), [{ burner: 'ring', minutes: 120, share: 1 }]).filter((n) => n.ingredient === 'gas-bottle');
     // 5 kW for two hours is 36 MJ: 0.783 kg at 46 MJ/kg, 0.94 kg with a fifth to spare.
