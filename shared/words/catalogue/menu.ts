@@ -1,7 +1,8 @@
 import type { Entry, Formats } from '../formats';
 import { peopleOfBand as who } from './bands';
 
-interface Head { readonly value: number; readonly limit: number }
+/** What the menu gives an adult, and the end of the published range it passes; grams or millilitres. */
+export interface Head { readonly value: number; readonly limit: number }
 const grams = (value: number, unit: string, f: Formats): string => f.amount({ amount: value.toFixed(6), unit });
 
 /** Words of the subject `menu`. */

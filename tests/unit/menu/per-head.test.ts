@@ -14,6 +14,8 @@ const grain = recipeOf('rice', 'grain');
 const pulse = recipeOf('dal', 'pulse');
 const tea = drinkOf('tea', true, true);
 
+const portion = (amount: string) => ({ menu: { dishes: [{ id: 'a', recipe: 'rice', portion: { amount, unit: 'g' } }] } });
+
 describe('the whole menu for one adult', () => {
   it('adds up grams of every dish and millilitres of every drink, opened down to them', () => {
     const { food, drinks, notices } = headOf([grain, pulse, tea]);
@@ -28,7 +30,6 @@ describe('the whole menu for one adult', () => {
   });
 
   it('says when it is far below the published ranges, and far above', () => {
-    const portion = (amount: string) => ({ menu: { dishes: [{ id: 'a', recipe: 'rice', portion: { amount, unit: 'g' } }] } });
     const event = (amount: string) => menuEvent([grain], [adults(20)], portion(amount));
     const notices = (amount: string) => { const e = event(amount); return perHead(e, planMenu(e, planGuests(e))).notices.map((n) => n.id); };
     expect(notices('179')).toEqual(['menu.head.foodLow']);
