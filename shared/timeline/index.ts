@@ -2,3 +2,5 @@
 export * from './types';
 export { planDay, type DayInputs } from './plan-day';
 export * from './schedule';
+export { improveDay, type BetterDay, type DayProblem } from './improve-day';
+export type { DayWorth } from './day-worth';

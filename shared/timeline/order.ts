@@ -30,6 +30,9 @@ export function latestEnds(jobs: readonly Job[]): Map<string, number> {
   return ends;
 }
 
+/** Minutes by which single jobs count as due later, by id; below 0 sooner. Only their order changes, never their windows. */
+export type Nudge = ReadonlyMap<string, number>;
+
 /** Which of the jobs that may be placed next comes first. */
 type Rank = (job: Job) => readonly [number, number];
 
@@ -85,9 +88,9 @@ const badness = (placed: readonly Placed[]): number => placed.reduce((sum, p) =>
  * two other orders are tried (least room first; most work first) and the best is kept, the first one on a tie.
  * Source: serial schedule generation, Kolisch 1996 (from memory).
  */
-export function placeBackward(resources: Resources, jobs: readonly Job[]): Placed[] {
+export function placeBackward(resources: Resources, jobs: readonly Job[], nudge?: Nudge): Placed[] {
   const ends = latestEnds(jobs);
-  const end = (j: Job): number => ends.get(j.id) ?? j.latest;
+  const end = (j: Job): number => (ends.get(j.id) ?? j.latest) + (nudge?.get(j.id) ?? 0);
   const room = (j: Job): number => end(j) - j.notDoneBefore;
   const orders: Rank[] = [(j) => [end(j), lengthOf(j)], (j) => [-room(j), end(j)], (j) => [lengthOf(j), end(j)]];
   let best: { readonly placed: Placed[]; readonly bad: number } | null = null;

@@ -22,24 +22,15 @@ const company: readonly Row[] = [
 ];
 
 describe.each([['Milwaukee Paper', milwaukee, 15, 'ACEGH'], ['starting a company', company, 36, 'BCEFG']] as const)('%s', (_, rows, length, critical) => {
-  const path = criticalPath(problemOf(rows));
   test('length, earliest and latest starts, slack and critical path are the published ones', () => {
+    const path = criticalPath(problemOf(rows));
     if (path.kind !== 'path') throw new Error('no path');
     expect(path.makespan).toBe(length);
     expect([...path.earliestStart]).toEqual(rows.map((r) => r.es));
-    if (rows === milwaukee) {
-      expect([...path.latestStart]).toEqual(rows.map((r) => r.ls));
-      expect([...path.slack]).toEqual([0, 1, 0, 1, 0, 6, 0, 0]);
-    }
+    expect([...path.latestStart]).toEqual(rows.map((r) => r.ls));
+    expect([...path.slack]).toEqual(rows.map((r) => r.ls - r.es));
     expect(path.critical.map((i) => rows[i]!.name).join('')).toBe(critical);
   });
-});
-
-test('starting a company: latest starts and slack are the published ones', () => {
-  const path = criticalPath(problemOf(company));
-  if (path.kind !== 'path') throw new Error('no path');
-  expect([...path.latestStart]).toEqual(company.map((r) => r.ls));
-  expect([...path.slack]).toEqual([3, 0, 0, 8, 0, 0, 0, 4]);
 });
 
 test('rules that contradict each other are named instead', () => {

@@ -8,3 +8,4 @@ export { search, type Better } from './search';
 export { searchWithMaximalLags, type MaximalLagsAnswer } from './maximal-lags';
 export { clashOf, restricted, type Clash } from './clash';
 export { criticalPath, type CriticalPath } from './critical-path';
+export { pick, randomFrom, type Random } from './random';
