@@ -26,14 +26,16 @@ function weighedAhead(dish: DishPlan): number {
 /** Boxes one dish fills: litres ÷ what a box may hold, or pieces ÷ pieces to a box. Null when its amount is neither. */
 function boxesOf(event: Event, dish: DishPlan): Figure | null {
   const fried = dish.recipe.frying !== undefined;
+  const frozen = dish.recipe.steps.some((s) => s.keeps?.place === 'freezer');
+  const box = fried ? 'prep.boxCut' : frozen ? 'prep.boxFreezer' : 'prep.boxCooked';
   const litres = fried ? weighedAhead(dish) : convertFood(dish.total, 'L', likeWater)?.amount.toNumber();
   const total = (value: number, unit: string): Term =>
     ({ key: 'total', label: { text: dish.name }, value, unit, origin: { kind: 'computed', method: fried ? 'buying.method.ahead' : 'buying.method.dishTotal' } });
   if (litres === undefined) {
     return dish.total.unit !== 'piece' ? null
-      : summed('piece', 'things.boxesOf', [total(dish.total.amount.toNumber(), 'piece'), settledTerm('box', settle(event, 'things.piecesPerBox'))], roundUp(divide('total', 'box')));
+      : summed('piece', 'things.boxesOf', [total(dish.total.amount.toNumber(), 'piece'), settledTerm('box', settle(event, 'prep.bagPieces'))], roundUp(divide('total', 'box')));
   }
-  return summed('piece', 'things.boxesOf', [total(litres, 'L'), settledTerm('box', settle(event, 'things.boxLitres')), settledTerm('fill', settle(event, 'things.boxFill'))],
+  return summed('piece', 'things.boxesOf', [total(litres, 'L'), settledTerm('box', settle(event, box)), settledTerm('fill', settle(event, 'prep.boxFill'))],
     roundUp(divide('total', times('box', 'fill'))));
 }
 

@@ -51,8 +51,8 @@ describe('things counted from people and refills', () => {
     const event = menuEvent([recipeOf('stock', 'soup', { steps: [{ id: 's', name: 'Freeze', keeps: { place: 'freezer', minutes: 9000 } }] })], [], {}, [{ id: 'd-stock', recipe: 'stock', served: { kind: 'fixed', at: 700, portions: 40 } }]);
     const needs = needsOf(event);
     expect([...new Set(needs.map((n) => n.ingredient))].toSorted()).toEqual(['food-boxes', 'labels']);
-    // 40 portions of 100 g make 4 kg; a box of 1.5 L is filled to 85 %.
-    expect(needs[0]?.figure.value).toBe(Math.ceil((menuOf(event).dishes[0]?.total.amount.toNumber() ?? 0) / 1000 / (1.5 * 0.85)));
+    // Boxes of 1 L for the freezer, filled to 90 %.
+    expect(needs[0]?.figure.value).toBe(Math.ceil((menuOf(event).dishes[0]?.total.amount.toNumber() ?? 0) / 1000 / 0.9));
     expect(needs.find((n) => n.ingredient === 'labels')?.figure.value).toBe(needs[0]?.figure.value);
   });
 
