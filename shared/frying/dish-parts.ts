@@ -1,7 +1,7 @@
 import type { Dish, Event, Frying } from '../event';
 import type { DishPlan } from '../menu';
 import { settle } from '../household';
-import { balanced, fewestBatches, freshPlan, isPlan, servesAll, solve, waitingOf, type FryProblem, type FrySolution } from './exact';
+import { balanced, fewestBatches, freshPlan, isPlan, mended, servesAll, solve, waitingOf, type FryProblem, type FrySolution } from './exact';
 import type { FryLine } from './lines';
 import { sizeLoad, type SizedLoad } from './load';
 
@@ -37,10 +37,12 @@ export function solveParts(event: Event, frying: Frying, parts: readonly DishPar
   return found.map(({ problem, solution }, at) => freshened(event, problem, solution, at === longest ? fresh.moreBatches : 0));
 }
 
-/** Without tiny batches where portions may wait a little longer: as many batches, at the same minutes. */
+/** Without tiny batches where portions may wait a little longer: as many batches, at the same minutes, but for the few that a batch of one or two needs. */
 function evened(event: Event, problem: FryProblem, found: FrySolution): FrySolution {
   const atLeast = Math.ceil(problem.load * settle(event, 'fry.leastBatch').value);
-  return { ...found, batches: balanced({ ...problem, wanted: found.served, lead: found.lead }, found.batches, atLeast, settle(event, 'fry.moreWait').value) };
+  const served = { ...problem, wanted: found.served, lead: found.lead };
+  const level = balanced(served, found.batches, atLeast, settle(event, 'fry.moreWait').value);
+  return { ...found, batches: mended(served, level, atLeast, settle(event, 'fry.smallBatch').value) };
 }
 
 /** With several equal pans: partial plans kept, and how many are looked at, so that a plan takes some tens of milliseconds at most. */

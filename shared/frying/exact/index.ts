@@ -8,3 +8,4 @@ export * from './bowls';
 export * from './smallness';
 export * from './fresh-plan';
 export * from './waiting';
+export * from './mend';

@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { balanced, fewestBatches, freshPlan, isPlan, leastUnmet, portionMinutes, servesAll, smallness, solve, waitingOf, type FryBatch, type FryProblem } from '../../../shared/frying';
+import { balanced, fewestBatches, freshPlan, isPlan, leastUnmet, mended, portionMinutes, servesAll, smallness, solve, waitingOf, type FryBatch, type FryProblem } from '../../../shared/frying';
 import { bruteForce } from './brute';
 
 const problem = (more: Partial<FryProblem> & { wanted: readonly number[] }): FryProblem => {
@@ -170,6 +170,34 @@ function bruteWaiting(p: FryProblem, count: number, f: { small: number; dear: nu
   place(p.wanted[0]! - p.hold - p.fry);
   return best;
 }
+
+describe('batches mended where one is tiny', () => {
+  it('keep every promise and their number, and the smallest is never smaller', () => {
+    const crowd = fc.record({
+      demand: fc.array(fc.integer({ min: 0, max: 2 }), { minLength: 30, maxLength: 120 }), tail: fc.array(fc.integer({ min: 0, max: 1 }), { maxLength: 30 }), load: fc.integer({ min: 7, max: 24 }),
+      hold: fc.integer({ min: 5, max: 20 }), lead: fc.integer({ min: 0, max: 5 }), pans: fc.integer({ min: 1, max: 2 }), blocked: fc.integer({ min: 600, max: 700 }),
+    });
+    fc.assert(fc.property(crowd, ({ demand, tail, load, hold, lead, pans, blocked }) => {
+      const p = problem({ wanted: portionMinutes([...demand, ...tail], 600), load, hold, lead, pans, free: (t) => pans - Number(t >= blocked && t < blocked + 6) });
+      const found = solve(p);
+      if (found.batches.length === 0) return;
+      const q = { ...p, wanted: found.served, lead: found.lead };
+      const mend = mended(q, found.batches, Math.ceil(load / 2), 3);
+      expect(check(q, found.served, mend, found.lead)).toEqual([]);
+      expect(mend).toHaveLength(found.batches.length);
+      expect(least(mend)).toBeGreaterThanOrEqual(least(found.batches));
+    }), { numRuns: 80 });
+  });
+  it('by hand: ten at once, two after seven minutes, three after eleven, one eight minutes later: the one gets the three for company', () => {
+    const p = problem({ wanted: [...portionMinutes([10], 600), ...portionMinutes([2, 0, 0, 0, 3, 0, 0, 0, 0, 0, 0, 0, 1], 607)], hold: 8 });
+    const found = solve(p).batches;
+    expect(found.map((b) => b.end - b.first)).toEqual([10, 5, 1]);
+    const sizes = mended(p, found, 5, 3).map((b) => b.end - b.first);
+    expect(sizes).toHaveLength(3);
+    expect(Math.min(...sizes)).toBeGreaterThan(1);
+    expect(mended({ ...p, pans: 2 }, found, 5, 3)).toBe(found);
+  });
+});
 
 describe('the freshest plan', () => {
   const few = tiny.filter((p) => p.wanted.length >= 1 && p.wanted.length <= 7 && p.pans <= 2);
