@@ -1,6 +1,7 @@
 import { earliestStart, highest, lowest } from '../measure';
 import { lengthOf, type Placed } from './job';
 import { claimsOf, kitchenHas, profilesOf, type Resources } from './resources';
+import { thingClash } from './thing-clash';
 import type { Overload } from './types';
 import type { Message } from '../words';
 
@@ -58,6 +59,12 @@ function nobodyMessage(resources: Resources, p: Placed): Message {
   return { id: 'timeline.overload.nobody', params: { from, to, atOil, busy, away } };
 }
 
+/** The clashing set of a job, as a part of its overload. */
+function clashing(resources: Resources, placed: readonly Placed[], p: Placed): Pick<Overload, 'clash'> {
+  const clash = thingClash(resources, placed, p);
+  return clash === null ? {} : { clash };
+}
+
 /** Jobs that could not be placed with all they need, each with what clashes and what would help. */
 export function overloadsOf(resources: Resources, placed: readonly Placed[]): Overload[] {
   const found: Overload[] = [];
@@ -76,8 +83,9 @@ export function overloadsOf(resources: Resources, placed: readonly Placed[]): Ov
   for (const p of placed) {
     if (!p.things) {
       const { also, again } = alsoOf(p);
-      if (!again) found.push({ task: taskOf(p), lateMinutes: lateMinutes(resources, p), message: thingMessage(resources, p), also });
-    } else if (p.tooEarly > 0) found.push({ task: taskOf(p), lateMinutes: 0, message: { id: 'timeline.overload.early', params: { minutes: p.tooEarly } }, also: [] });
+      if (again) continue;
+      found.push({ task: taskOf(p), lateMinutes: lateMinutes(resources, p), message: thingMessage(resources, p), also, ...clashing(resources, placed, p) });
+    } else if (p.tooEarly > 0) found.push({ task: taskOf(p), lateMinutes: 0, message: { id: 'timeline.overload.early', params: { minutes: p.tooEarly } }, also: [], ...clashing(resources, placed, p) });
   }
   const [first] = unmanned;
   if (resources.helpers.length === 0) {

@@ -4,6 +4,7 @@ import { calendarWords } from './catalogue/calendar';
 import { calibrationWords } from './catalogue/calibration';
 import { commandWords } from './catalogue/command';
 import { dayJobsWords } from './catalogue/day-jobs';
+import { dayClashWords } from './catalogue/day-clash';
 import { drinksWords } from './catalogue/drinks';
 import { editWords } from './catalogue/edit';
 import { eventWords } from './catalogue/event';
@@ -17,6 +18,7 @@ import { recipeWords } from './catalogue/recipe';
 import { recipeFiguresWords } from './catalogue/recipe-figures';
 import { reportWords } from './catalogue/report';
 import { rulesWords } from './catalogue/rules';
+import { safetyPlaceWords } from './catalogue/safety-place';
 import { safetyWords } from './catalogue/safety';
 import { sheetsCardsWords } from './catalogue/sheets-cards';
 import { sheetsLabelsWords } from './catalogue/sheets-labels';
@@ -33,7 +35,7 @@ import { viewRecipesWords } from './catalogue/view-recipes';
 
 /** Every sentence and label on screen, on paper and in the terminal. One language today; a second one is a second object of this type. */
 export const catalogue = {
-  ...boardWords, ...buyingWords, ...calendarWords, ...calibrationWords, ...commandWords, ...dayJobsWords, ...drinksWords, ...editWords, ...eventWords, ...fryingWords, ...guestsWords,
-  ...hostWords, ...kitchenWords, ...measuringWords, ...ownFigureWords, ...menuWords, ...recipeWords, ...recipeFiguresWords, ...reportWords, ...rulesWords, ...safetyWords, ...sheetsWords, ...sheetsCardsWords, ...sheetsLabelsWords, ...shelfWords, ...shellWords,
+  ...boardWords, ...buyingWords, ...calendarWords, ...calibrationWords, ...commandWords, ...dayClashWords, ...dayJobsWords, ...drinksWords, ...editWords, ...eventWords, ...fryingWords, ...guestsWords,
+  ...hostWords, ...kitchenWords, ...measuringWords, ...ownFigureWords, ...menuWords, ...recipeWords, ...recipeFiguresWords, ...reportWords, ...rulesWords, ...safetyWords, ...safetyPlaceWords, ...sheetsWords, ...sheetsCardsWords, ...sheetsLabelsWords, ...shelfWords, ...shellWords,
   ...timelineWords, ...unitsWords, ...viewFirstBatchWords, ...viewPrecautionsWords, ...viewPrepWords, ...viewRecipesWords, ...viewRecipeEditWords,
 } as const;

@@ -37,8 +37,10 @@ const isMessage = (value: unknown): value is { readonly id: WordId; readonly par
 
 /** Parameters with the sentences inside them said first. */
 function inner(formats: Formats, params: unknown): unknown {
-  if (typeof params !== 'object' || params === null || !Object.values(params).some(isMessage)) return params;
-  return Object.fromEntries(Object.entries(params).map(([key, value]): [string, unknown] => [key, isMessage(value) ? render(formats, value.id, value.params) : value]));
+  const holds = (value: unknown): boolean => isMessage(value) || (Array.isArray(value) && value.some(isMessage));
+  if (typeof params !== 'object' || params === null || !Object.values(params).some(holds)) return params;
+  const said = (value: unknown): unknown => (isMessage(value) ? render(formats, value.id, value.params) : Array.isArray(value) ? value.map(said) : value);
+  return Object.fromEntries(Object.entries(params).map(([key, value]): [string, unknown] => [key, said(value)]));
 }
 
 function render(formats: Formats, id: WordId, params: unknown): string {

@@ -6,6 +6,6 @@ export { firstAnswer } from './first-answer';
 export { lowerBound } from './lower-bound';
 export { search, type Better } from './search';
 export { searchWithMaximalLags, type MaximalLagsAnswer } from './maximal-lags';
-export { clashOf, restricted, type Clash } from './clash';
+export { clashOf, restricted, type Clash as ClashingFacts } from './clash';
 export { criticalPath, type CriticalPath } from './critical-path';
 export { pick, randomFrom, type Random } from './random';

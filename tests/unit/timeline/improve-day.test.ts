@@ -9,6 +9,8 @@ import { faultsOf } from './check-day';
 
 const demo = (name: string): Event => eventSchema.parse(JSON.parse(readFileSync(`assets/app/demo/${name}.brimful`, 'utf8')));
 
+const place = (t: { readonly id: string; readonly start: number; readonly who: readonly string[] }): string => `${t.id} ${t.start} ${t.who.join(' ')}`;
+
 test('what is undone decides before all else, then fairness, then the evening, then how long work stands', () => {
   const worth = { undone: 0, unfair: 10, lateEvening: 5, standing: 100 };
   expect(compareWorth(worth, worth)).toBe(0);
@@ -32,7 +34,6 @@ describe.each(['lantern-evening', 'school-fair-stall', 'freezer-sunday'])('%s', 
     expect(faultsOf(event, after)).toEqual([]);
     expect(moves.length > 0).toBe(better !== null);
     expect(after.overloads.length).toBeLessThanOrEqual(day.overloads.length);
-    const place = (t: { readonly id: string; readonly start: number; readonly who: readonly string[] }): string => `${t.id} ${t.start} ${t.who.join(' ')}`;
     const known = new Set(day.tasks.map(place));
     expect(moves.map((m) => m.task).toSorted()).toEqual(after.tasks.filter((t) => !known.has(place(t))).map((t) => t.id).toSorted());
   });

@@ -1,0 +1,11 @@
+import type { Entry, Formats, Inner } from '../formats';
+
+const things: Readonly<Record<string, readonly [string, string]>> = {
+  burner: ['a burner', 'burners'], pot: ['a pot', 'pots'], pan: ['a pan', 'pans'], oven: ['an oven', 'ovens'], counter: ['a counter place', 'counter places'],
+};
+
+/** Words of the smallest set of jobs that clash. */
+export const dayClashWords = {
+  'timeline.clash.things': (p: { readonly thing: string; readonly has: number; readonly from: number; readonly to: number; readonly jobs: readonly Inner[] }, f: Formats) =>
+    `Between ${f.clock(p.from)} and ${f.clock(p.to)} ${f.number(p.jobs.length)} jobs need ${things[p.thing]?.[0] ?? p.thing} and there ${f.plural(p.has, 'is', 'are')} ${f.number(p.has)}: ${f.list(p.jobs.map(String))}.`,
+} as const satisfies Record<string, Entry>;
