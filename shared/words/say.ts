@@ -35,9 +35,10 @@ const isMessage = (value: unknown): value is { readonly id: WordId; readonly par
   typeof value === 'object' && value !== null && 'id' in value && typeof value.id === 'string' && isWordId(value.id)
   && Object.keys(value).every((key) => key === 'id' || key === 'params');
 
-/** Parameters with the sentences inside them said first. */
+const holds = (value: unknown): boolean => isMessage(value) || (Array.isArray(value) && value.some(isMessage));
+
+/** Parameters with the sentences inside them said first, those in a list too. */
 function inner(formats: Formats, params: unknown): unknown {
-  const holds = (value: unknown): boolean => isMessage(value) || (Array.isArray(value) && value.some(isMessage));
   if (typeof params !== 'object' || params === null || !Object.values(params).some(holds)) return params;
   const said = (value: unknown): unknown => (isMessage(value) ? render(formats, value.id, value.params) : Array.isArray(value) ? value.map(said) : value);
   return Object.fromEntries(Object.entries(params).map(([key, value]): [string, unknown] => [key, said(value)]));

@@ -66,5 +66,15 @@ function report(name: string, event: Event, runs: number): void {
   for (const [room, t] of Object.entries(rooms)) line(room, t, `   ${(100 * t.processor.p50 / whole.processor.p50).toFixed(0)} %`);
 }
 
+/** The whole first answer of the day for a reference event cut or grown to about 120 and 500 jobs, inputs given. */
+function dayOfSize(name: string, event: Event, runs: number): void {
+  const made = plan(event);
+  const took = time(runs, Math.ceil(runs / 4), () => planDay(event, made));
+  console.log(`${name}: ${made.day.tasks.length} jobs, ${made.day.overloads.length} that clash`);
+  console.log(`  planDay() clock ${spell(took.clock)}   processor ${spell(took.processor)}`);
+}
+const few = referenceEvent(100);
+dayOfSize('day of about 120 jobs', { ...few, menu: { ...few.menu, dishes: few.menu.dishes.slice(0, 3) } }, 200);
+dayOfSize('day of about 500 jobs', referenceEvent(1700), 60);
 report('reference event', referenceEvent(100), 300);
 report('5,000 guests', referenceEvent(5000), 30);
