@@ -57,11 +57,14 @@ function Row({ row, station, reprint, context }: { readonly row: FryRow; readonl
 /** Cautions and what goes short, above the table: a page never holds them alone, and they are read before the first batch. */
 function Cautions({ station, context: { plan, formats: f } }: { readonly station: Station; readonly context: SheetContext }): ReactElement {
   const ends = plan.frying.oilEnds.filter((e) => station.pans.includes(e.pan));
+  // Fried whole, without batter: what its recipe says (dried, slit) keeps it from bursting.
+  const whole = plan.menu.dishes.filter((d) => station.dishes.includes(d.id) && d.recipe.frying?.bowlMinutes === null && d.recipe.notes !== undefined);
   const short = plan.frying.shortages.filter((s) => station.dishes.includes(s.dish));
   return (
     <div className="short">
       <p className="strong">{say(f, 'sheets.fry.short')}</p>
       <p className="small">{say(f, 'sheets.fry.caution1')} {say(f, 'sheets.fry.caution2')} {ends.length > 0 ? say(f, 'sheets.fry.rest', { at: Math.max(...ends.map((e) => Number(e.movableAt))) }) : say(f, 'sheets.fry.caution3')} {say(f, 'sheets.guidance')}</p>
+      {whole.map((d) => <p key={d.id} className="small"><strong>{d.name}:</strong> {d.recipe.notes}</p>)}
       {plan.frying.care.length > 0 && station.dishes.length > 1 && <p className="small">{plan.frying.care.map((m) => sayMessage(f, m)).join(' ')}</p>}
       {short.map((s) => <p key={`${s.dish}-${s.from}`} className="strong">{say(f, 'sheets.fry.unmet', { from: s.from, to: s.to, pieces: s.unmet })}</p>)}
     </div>
