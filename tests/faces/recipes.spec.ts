@@ -249,16 +249,16 @@ test.describe('the recipe page', () => {
     await expect(page.getByRole('alert').filter({ hasText: '40' })).toBeVisible();
     await oil.fill('12');
     await oil.press('Enter');
-    await expect(page.getByLabel('In the oil')).toHaveValue('4');
-    await page.getByLabel('In the oil').fill('5');
-    await page.getByLabel('In the oil').press('Enter');
+    await expect(page.getByLabel('In the oil', { exact: true })).toHaveValue('4');
+    await page.getByLabel('In the oil', { exact: true }).fill('5');
+    await page.getByLabel('In the oil', { exact: true }).press('Enter');
     await expect(page.getByText('25 g a piece, 5 min in oil of 177 °C, eaten within 20 min.')).toBeVisible();
     await expectAccessible(page);
     await night(page, () => expectReadable(page));
     await page.getByRole('button', { name: 'It is not fried' }).click();
     await expect(page.getByRole('button', { name: 'Say how it is fried' })).toBeVisible();
     await page.keyboard.press('Control+z');
-    await expect(page.getByLabel('In the oil')).toHaveValue('5');
+    await expect(page.getByLabel('In the oil', { exact: true })).toHaveValue('5');
   });
 
   test('weights and ratios open their workings', async ({ app: { page } }) => {
