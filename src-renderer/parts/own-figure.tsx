@@ -5,6 +5,7 @@ import { tableValue } from '../../shared/household';
 import { tableWords } from '../app/sources';
 import { useDocument } from '../app/document';
 import { useSpeaker } from '../app/speak';
+import { documentStore } from '../app/store';
 import { NumberField } from './number-field';
 import styles from './own-figure.module.css';
 
@@ -33,6 +34,8 @@ function Own({ id, name, table }: { readonly id: string; readonly name: string; 
     button.current?.focus();
     return null;
   };
+  // Leaving the field after Enter commits once more: that is no step to undo.
+  const held = (value: number): boolean => documentStore.get()?.event.houseFigures.find((h) => h.figure === id)?.value === value;
   const unit = shownUnit[table.unit] ?? table.unit;
   const figure = (value: number): string => t.formats.figure(value, table.unit);
   const short = name.charAt(0).toLowerCase() + name.slice(1);
@@ -52,7 +55,7 @@ function Own({ id, name, table }: { readonly id: string; readonly name: string; 
         <div className={styles['field']}>
           <NumberField label={t('own.value', { name: short })} value={own?.value ?? table.value} {...(unit === '' ? {} : { unit })} min={table.least} max={table.most}
             step={table.most > 20 ? 1 : 0.05} decimals={6}
-            onCommit={(value) => edit(setHouseFigure(event, id, { value, unit: own?.unit ?? (table.unit === 'pieces' ? 'piece' : table.unit), why: own?.why ?? t('own.why') })) ?? close()} />
+            onCommit={(value) => held(value) ? close() : edit(setHouseFigure(event, id, { value, unit: own?.unit ?? (table.unit === 'pieces' ? 'piece' : table.unit), why: own?.why ?? t('own.why') })) ?? close()} />
           <span className={styles['note']}>{own === undefined && `${t('own.table', { value: figure(table.value), source: tableWords(table.source) })} `}{t('own.range', { least: figure(table.least), most: figure(table.most) })}</span>
         </div>
       )}

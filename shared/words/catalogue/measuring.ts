@@ -27,7 +27,7 @@ export const ownFigureWords = {
   'own.changeOf': ({ name }: { readonly name: string }) => `Change my own figure: ${name}`,
   'own.back': 'Back to the table',
   'own.backOf': ({ name }: { readonly name: string }) => `Back to the table: ${name}`,
-  'own.value': ({ name }: { readonly name: string }) => `My own figure for ${name}`,
+  'own.value': ({ name }: { readonly name: string }) => `My own figure: ${name}`,
   'own.badge': 'yours',
   'own.table': ({ value, source }: { readonly value: string; readonly source: string }) => `The table says ${value}: ${source}.`,
   'own.range': ({ least, most }: { readonly least: string; readonly most: string }) => `From ${least} to ${most}.`,
