@@ -23,6 +23,7 @@ export * from './change-pot';
 export * from './change-recipe';
 export * from './change-station';
 export * from './change-wave';
+export * from './count-helpers-in';
 export * from './fresh-id';
 export * from './history';
 export * from './mark-line';

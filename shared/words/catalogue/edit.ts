@@ -52,6 +52,7 @@ export const editWords = {
   'edit.houseFigure': (p: { readonly figure: string }) => `house figure ${p.figure}`,
   'edit.diet': (p: { readonly people: number }, f) => `diet of ${f.number(p.people)} ${f.plural(p.people, 'guest', 'guests')}`,
   'edit.allergy': (p: { readonly people: number }, f) => `allergy of ${f.number(p.people)} ${f.plural(p.people, 'guest', 'guests')}`,
+  'edit.helpersEat': 'helpers counted in',
   'edit.higherRisk': 'guests at higher risk',
   'edit.notes': 'notes',
 

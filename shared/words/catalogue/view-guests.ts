@@ -38,6 +38,8 @@ export const viewGuestsWords = {
   'view.guests.wavePlanned': (p: { n: number }, f: Formats) => `planned for ${f.number(p.n, 1)} people`,
   'view.guests.diets': 'Ways of eating',
   'view.guests.dietsLead': 'How many guests keep each; leave 0 for none.',
+  'view.guests.countHelpers': (p: { n: number }, f: Formats) => `Count ${f.number(p.n)} ${f.plural(p.n, 'helper', 'helpers')} in: they eat and drink too`,
+  'view.guests.helpersWave': 'Helpers',
   'view.guests.openTo': (p: { dishes: string; n: number }) => (p.n === 0 ? 'no dish is open to them' : `open to them: ${p.dishes}`),
   'view.guests.allergies': 'Allergies',
   'view.guests.allergiesLead': 'How many guests must not have it. Printed on shared sheets only when asked for.',

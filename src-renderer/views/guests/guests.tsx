@@ -1,4 +1,4 @@
-import { addWave, freshId, removeWave, setDay, setHeadcount, setHigherRisk, setTimes, setTitle } from '../../../shared/edit';
+import { addWave, countHelpersIn, freshId, removeWave, setDay, setHeadcount, setHigherRisk, setTimes, setTitle } from '../../../shared/edit';
 import { useDocument } from '../../app/document';
 import { useSpeaker } from '../../app/speak';
 import { Button } from '../../parts/button';
@@ -59,6 +59,9 @@ export function Guests() {
           const from = Math.min(event.closesAt - 60, last === undefined ? event.opensAt : last.to + 60);
           return addWave(event, { id: freshId(waves, 'wave'), name: t('view.guests.newWave', { n: waves.length + 1 }), from, to: from + 30, counts: { adult: 10 }, stay: last?.stay ?? { shortest: 60, usual: 90, longest: 180 } });
         }}>{t('view.guests.addWave')}</AddThing>
+        {event.people.length > 0 && !waves.some((w) => w.id.startsWith('helpers')) && (
+          <Button kind="link" onPress={() => edit(countHelpersIn(event, t('view.guests.helpersWave')))}>{t('view.guests.countHelpers', { n: event.people.length })}</Button>
+        )}
       </ViewSection>
       <Diets />
       <Allergies />
