@@ -1,11 +1,11 @@
 import type * as z from 'zod';
 import {
-  borrowedSchema, burnerSchema, dishSchema, dispenserSchema, kitchenSchema, ownLineSchema, panSchema, personSchema, potSchema, recipeSchema, shoppingOf, stationSchema, waveSchema,
-  type Borrowed, type Burner, type Dish, type Dispenser, type Event, type Kitchen, type OwnLine, type Pan, type Person, type Pot, type Recipe, type Shopping, type Station, type Wave,
+  borrowedSchema, burnerSchema, dayOf, dishSchema, dispenserSchema, kitchenSchema, ownJobSchema, ownLineSchema, panSchema, personSchema, potSchema, recipeSchema, shoppingOf, stationSchema, waveSchema,
+  type Borrowed, type Burner, type DayChanges, type Dish, type Dispenser, type Event, type Kitchen, type OwnJob, type OwnLine, type Pan, type Person, type Pot, type Recipe, type Shopping, type Station, type Wave,
 } from '../event';
 
 /** The name a thing of the event goes by in sentences. */
-export type ThingWord = 'wave' | 'dish' | 'recipe' | 'pan' | 'burner' | 'pot' | 'dispenser' | 'station' | 'person' | 'circuit' | 'ownLine' | 'borrowed';
+export type ThingWord = 'wave' | 'dish' | 'recipe' | 'pan' | 'burner' | 'pot' | 'dispenser' | 'station' | 'person' | 'circuit' | 'ownLine' | 'borrowed' | 'ownJob';
 /** A circuit of the house. */
 export type Circuit = Kitchen['circuits'][number];
 
@@ -26,6 +26,13 @@ const byName = (item: { readonly name: string }): string => item.name;
 const inKitchen = (event: Event, part: Partial<Kitchen>): Event => ({ ...event, kitchen: { ...event.kitchen, ...part } });
 /** An event with a part of what the cook added to the shopping list replaced. */
 export const inShopping = (event: Event, part: Partial<Shopping>): Event => ({ ...event, shopping: { ...shoppingOf(event), ...part } });
+
+/** An event with a part of what is laid down about the day replaced; nothing stays behind when nothing is laid down. */
+export function inDay(event: Event, part: Partial<DayChanges>): Event {
+  const next = { ...dayOf(event), ...part };
+  const { dayJobs: _had, ...without } = event;
+  return next.ownJobs.length === 0 && next.changes.length === 0 ? without : { ...event, dayJobs: next };
+}
 
 /** Waves of guests. */
 export const waves: ListOf<Wave> = { thing: 'wave', path: ['guests', 'waves'], schema: waveSchema, most: 60, get: (e) => e.guests.waves, put: (e, list) => ({ ...e, guests: { ...e.guests, waves: list } }), nameOf: byName };
@@ -51,3 +58,5 @@ export const people: ListOf<Person> = { thing: 'person', path: ['people'], schem
 export const ownLines: ListOf<OwnLine> = { thing: 'ownLine', path: ['shopping', 'ownLines'], schema: ownLineSchema, most: 200, get: (e) => shoppingOf(e).ownLines, put: (e, list) => inShopping(e, { ownLines: list }), nameOf: byName };
 /** What is borrowed. */
 export const borrowed: ListOf<Borrowed> = { thing: 'borrowed', path: ['shopping', 'borrowed'], schema: borrowedSchema, most: 100, get: (e) => shoppingOf(e).borrowed, put: (e, list) => inShopping(e, { borrowed: list }), nameOf: byName };
+/** Jobs the cook added to the day. */
+export const ownJobs: ListOf<OwnJob> = { thing: 'ownJob', path: ['dayJobs', 'ownJobs'], schema: ownJobSchema, most: 200, get: (e) => dayOf(e).ownJobs, put: (e, list) => inDay(e, { ownJobs: list }), nameOf: byName };

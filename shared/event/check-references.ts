@@ -1,6 +1,7 @@
 import { whereOf } from './where';
 import { pathText, type EventProblem, type FieldPath } from './problem';
 import { shoppingOf } from './schema/buying';
+import { dayOf } from './schema/day';
 import type { Event } from './schema/event';
 
 interface HasId { readonly id: string }
@@ -39,6 +40,7 @@ export function checkUnique(event: Event): EventProblem[] {
     ...twice(event, ['kitchen', 'circuits'], kitchen.circuits),
     ...twice(event, ['kitchen', 'cylinders'], kitchen.cylinders),
     ...twice(event, ['people'], people),
+    ...twice(event, ['dayJobs', 'ownJobs'], dayOf(event).ownJobs),
     ...twice(event, ['shopping', 'ownLines'], shoppingOf(event).ownLines),
     ...twice(event, ['shopping', 'borrowed'], shoppingOf(event).borrowed),
   ];

@@ -31,7 +31,7 @@ const middle = ({ from, to }: Spell): number => Math.round((from + to) / 2 / 5) 
  */
 export function breakNotes(event: Event, tasks: readonly Task[], values: DayValues): Message[] {
   return event.people.flatMap(({ id, name }): Message[] => {
-    const own = tasks.filter((t) => t.attention > 0 && t.who.includes(id) && t.note === undefined);
+    const own = tasks.filter((t) => t.attention > 0 && t.who.includes(id) && t.note?.id !== 'timeline.note.household');
     const oil = tooLong(own.filter((t) => t.kind === 'watchOil' || t.kind === 'fry'), values);
     const any = oil ?? tooLong(own, values);
     if (any === undefined) return [];

@@ -5,6 +5,8 @@ const rows = {
   shop: 'day.shop', perLine: 'day.shopLine', longestShop: 'day.shopLongest', shopsOpen: 'day.shopsOpen', shopsShut: 'day.shopsShut', keepsDays: 'day.keepsDays',
   tables: 'day.tables', station: 'day.station', drinks: 'day.drinksTable', setUpWindow: 'day.setUpWindow', tablesWindow: 'day.tablesWindow',
   round: 'day.round', putOut: 'day.putOut', breakEvery: 'day.breakEvery', breakLength: 'day.breakLength', between: 'day.between', cool: 'day.cool', kitchen: 'day.kitchen', diningRoom: 'day.diningRoom', perGuest: 'day.perGuest', guestMost: 'day.guestMost', oil: 'day.oil',
+  meal: 'day.meal', mealShort: 'day.mealShort', mealFrom: 'day.mealFrom', washRound: 'day.washRound', washEvery: 'day.washEvery', washPot: 'day.washPot', standMost: 'day.standMost', bins: 'day.bins', binsEvery: 'day.binsEvery',
+  store: 'day.store', storeAfter: 'day.storeAfter', check: 'day.check',
   handsOn: 'day.handsOn', watching: 'day.watching', shortestWatch: 'day.shortestWatch', homeLater: 'day.homeLater', tooEarly: 'day.tooEarly',
   householdFrom: 'day.householdFrom', householdTo: 'day.householdTo',
 } as const;
@@ -26,6 +28,8 @@ export function dayValues(event: Event): DayValues {
     tables: length(value('tables')), station: length(value('station')), drinks: length(value('drinks')), setUpWindow: value('setUpWindow'), tablesWindow: value('tablesWindow'),
     round: length(value('round')), putOut: length(value('putOut')), breakEvery: value('breakEvery'), breakLength: value('breakLength'), between: length(value('between')), cool: length(value('cool')), kitchen: length(value('kitchen')), diningRoom: length(value('diningRoom')),
     perGuest: value('perGuest'), guestMost: value('guestMost'), oil: length(value('oil')),
+    meal: length(value('meal')), mealShort: length(value('mealShort')), mealFrom: value('mealFrom'), washRound: length(value('washRound')), washEvery: length(value('washEvery')), washPot: length(value('washPot')), standMost: value('standMost'),
+    bins: length(value('bins')), binsEvery: length(value('binsEvery')), store: length(value('store')), storeAfter: value('storeAfter'), check: length(value('check')),
     handsOn: share(value('handsOn')), watching: share(value('watching')), shortestWatch: value('shortestWatch'), homeLater: value('homeLater'), tooEarly: value('tooEarly'),
     householdFrom: value('householdFrom'), householdTo: value('householdTo'),
   };

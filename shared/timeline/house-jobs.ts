@@ -3,7 +3,7 @@ import type { Event } from '../event';
 import type { FryingPlan } from '../frying';
 import { minutesPerDay, highest, lowest } from '../measure';
 import type { MenuPlan } from '../menu';
-import type { Message } from '../words';
+import { calendarDay, dayNumber, type Message } from '../words';
 import type { DayValues } from './day-values';
 import type { Job } from './job';
 import type { TaskKind } from './types';
@@ -41,13 +41,22 @@ function trip(takes: DayValues, id: string, day: number, lines: BuyingPlan['line
   return [jobOf({ id, kind: 'shop', name, minutes, roles: ['runner', 'cook'], from: on * minutesPerDay + takes.shopsOpen, to, towards: 'early', anyTime: true })];
 }
 
-/** Two trips to the shops: early for what keeps, the day before for what is best fresh; both before the work that needs them. */
-export function shopJobs(takes: DayValues, buying: BuyingPlan, firstWork: FirstWork): Job[] {
+/** A trip on each day the cook set for something; of the rest two trips to the shops: early for what keeps, the day before for what is best fresh; both before the work that needs them. */
+export function shopJobs(takes: DayValues, buying: BuyingPlan, firstWork: FirstWork, day: string): Job[] {
   const keeps = (days: number | null): boolean => days === null || days >= takes.keepsDays;
-  const bought = buying.lines.filter((l) => l.buy.amount.gt(0));
+  const all = buying.lines.filter((l) => l.buy.amount.gt(0));
+  const setDays = [...new Set(all.flatMap((l) => l.when ?? []))].toSorted();
+  const onItsDay = setDays.flatMap((when): Job[] => {
+    const lines = all.filter((l) => l.when === when);
+    const minutes = Math.min(takes.longestShop, Math.round(takes.shop + takes.perLine * lines.length));
+    const from = (dayNumber(calendarDay(when)) - dayNumber(calendarDay(day))) * minutesPerDay + takes.shopsOpen;
+    return [jobOf({ id: `shop/on/${when}`, kind: 'shop', name: { id: 'timeline.task.shopOn', params: { items: lines.length } }, minutes, roles: ['runner', 'cook'], from, to: from - takes.shopsOpen + takes.shopsShut, towards: 'early', anyTime: true })];
+  });
+  const bought = all.filter((l) => l.when === null);
   const early = bought.filter((l) => keeps(l.keepsDays));
   const fresh = bought.filter((l) => !keeps(l.keepsDays));
   return [
+    ...onItsDay,
     ...trip(takes, 'shop/early', -3, early, firstWork, { id: 'timeline.task.shopEarly', params: { items: early.length } }),
     ...trip(takes, 'shop/fresh', -1, fresh, firstWork, { id: 'timeline.task.shopFresh', params: { items: fresh.length } }),
   ];
@@ -79,19 +88,22 @@ export function serveJobs(takes: DayValues, event: Event): Job[] {
   });
 }
 
-/** What is left is cooled or put away when the last of a dish has been served; cleaning after closing; the room only when guests were there. */
-export function afterJobs(takes: DayValues, event: Event, menu: MenuPlan, people: number): Job[] {
-  const cool = menu.dishes.flatMap((d) => {
+/** What is left is cooled or put away when the last of a dish has been served. */
+export function coolJobs(takes: DayValues, event: Event, menu: MenuPlan): Job[] {
+  return menu.dishes.flatMap((d) => {
     const dish = event.menu.dishes.find((x) => x.id === d.id);
     const own = d.recipe.frying !== undefined || d.recipe.brewing !== undefined || !d.recipe.needsTemperatureControl;
     if (own || d.lastServed === null || dish?.served.kind === 'fixed') return [];
     const from = Math.ceil(d.lastServed) + 1;
     return [jobOf({ id: `cool/${d.id}`, kind: 'cool', name: { id: 'timeline.task.cool', params: { dish: d.name } }, minutes: takes.cool, roles: ['cook', 'runner'], from, to: from + 60, towards: 'early', about: { dish: d.id } })];
   });
+}
+
+/** Cleaning after closing; the room only when guests were there. */
+export function afterJobs(takes: DayValues, event: Event, people: number): Job[] {
   const extra = Math.min(takes.guestMost, Math.round((takes.perGuest * people) / 5) * 5);
   const base = { kind: 'clean' as const, from: event.closesAt, to: event.closesAt + 300, towards: 'early' as const };
   return [
-    ...cool,
     jobOf({ ...base, id: 'clean/kitchen', name: { id: 'timeline.task.cleanKitchen' }, minutes: takes.kitchen + extra, roles: ['cook'] }),
     ...(people === 0 ? [] : [jobOf({ ...base, id: 'clean/room', name: { id: 'timeline.task.cleanRoom' }, minutes: takes.diningRoom + extra, roles: ['runner', 'tea'] })]),
   ];

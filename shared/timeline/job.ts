@@ -28,6 +28,15 @@ export interface About {
   readonly round?: number;
 }
 
+/** What the cook has laid down about a job: its minute and why it stands, and who is to do it. */
+export interface Laid {
+  readonly at?: number;
+  readonly held: 'pinned' | 'started' | 'printed';
+  readonly who?: string;
+  /** The roles asked when nobody was named. */
+  readonly roles: readonly string[];
+}
+
 /** Something to be placed on the day. */
 export interface Job {
   readonly id: string;
@@ -48,6 +57,8 @@ export interface Job {
   readonly after: readonly string[];
   readonly about: About;
   readonly note?: Message;
+  /** What the cook has laid down about it. */
+  readonly laid?: Laid;
   /** May lie outside everybody's hours without being a fault: shopping, putting the oil away. */
   readonly anyTime: boolean;
 }

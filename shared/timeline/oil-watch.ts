@@ -51,19 +51,50 @@ function nextWatch(resources: Resources, batches: readonly Batch[], from: number
   return { from, to: lowest(later, to), helper: null };
 }
 
-function watchesOf(resources: Resources, sessions: readonly OilSession[], batches: readonly Batch[]): Watch[] {
+/** The latest moment up to `until`, at most `back` before it, at which no batch is in a pan; null when there is none. */
+function clear(batches: readonly Batch[], until: number, back: number): number | null {
+  const at = handover(batches, until - back, until);
+  return batches.some((b) => b.dropAt < at && b.panFreeAt > at) ? null : at;
+}
+
+/** Where in a watch longer than anybody should work without a break somebody takes over: about its middle, as early or as late as it helps; null nowhere. */
+export type Relief = 'middle' | 'early' | 'late' | null;
+
+/** How far from its place a relief may be, in minutes. Common practice, no source. */
+const reliefReach = 30;
+
+/** A watch too long for one person, with somebody else for the length of a meal, between two batches; the watch as it was when nobody is free. */
+function relieved(resources: Resources, watch: Watch, batches: readonly Batch[], relief: 'middle' | 'early' | 'late'): Watch[] {
+  const { breakEvery, meal } = resources.values;
+  if (watch.helper === null || watch.to - watch.from <= breakEvery) return [watch];
+  const halves = [(watch.from + watch.to - meal) / 2, Math.max(watch.from + reliefReach * 2, watch.to - breakEvery - meal + reliefReach), Math.min(watch.to - meal - reliefReach, watch.from + breakEvery)] as const;
+  const [middle, early, late] = halves;
+  const from = clear(batches, Math.round(relief === 'early' ? early : relief === 'late' ? late : middle), reliefReach);
+  // Long enough to eat: the first clear moment after that.
+  const ends = batches.map((b) => Number(b.panFreeAt)).filter((t) => from !== null && t >= from + meal && t <= from + meal + reliefReach).toSorted((a, b) => a - b);
+  const to = from === null ? null : [from + meal, ...ends].find((t) => !batches.some((b) => b.dropAt < t && b.panFreeAt > t)) ?? null;
+  if (from === null || to === null || from <= watch.from || to >= watch.to) return [watch];
+  const able = resources.helpers.filter((h) => h !== watch.helper && h.busy.conflict(from, to, 1) === null && !h.atOil.some((w) => w.from <= to && w.to >= from));
+  // Who fries elsewhere is asked last: a swap of two who fry would rest neither.
+  const rank = (h: Helper): number => { const at = ['fryer', 'tea', 'cook', 'runner'].findIndex((role) => h.person.roles.includes(role)); return at < 0 ? 0 : -at; };
+  const other = able.toSorted((a, b) => rank(a) - rank(b) || a.booked - b.booked)[0];
+  return other === undefined ? [watch] : [{ ...watch, to: from }, { from, to, helper: other }, { ...watch, from: to }];
+}
+
+function watchesOf(resources: Resources, sessions: readonly OilSession[], batches: readonly Batch[], relief: Relief): Watch[] {
   const watches: Watch[] = [];
   for (const hot of hotStretches(sessions)) {
     let from = hot.from;
     while (from < hot.to) {
-      const watch = nextWatch(resources, batches, from, hot.to);
-      watches.push(watch);
-      if (watch.helper !== null) {
+      const next = nextWatch(resources, batches, from, hot.to);
+      for (const watch of relief === null ? [next] : relieved(resources, next, batches, relief)) {
+        watches.push(watch);
+        if (watch.helper === null) continue;
         watch.helper.busy.add(watch.from, watch.to, 1);
         watch.helper.atOil.push({ from: watch.from, to: watch.to });
         watch.helper.booked += watch.to - watch.from;
       }
-      from = watch.to;
+      from = next.to;
     }
   }
   return watches;
@@ -81,11 +112,12 @@ function put(resources: Resources, job: Job, start: number, helper: Helper | nul
 /**
  * Oil and batches of one station: heating, watching from heat-on to heat-off, each batch. One person is at the oil of a station and does
  * nothing else; when their hours end they hand over between two batches.
+ * @param relief where somebody takes over for a while in a watch longer than anybody should work without a break.
  */
-export function oilOfStation(event: Event, resources: Resources, frying: FryingPlan, station: Station): Placed[] {
+export function oilOfStation(event: Event, resources: Resources, frying: FryingPlan, station: Station, relief: Relief = null): Placed[] {
   const sessions = frying.sessions.filter((s) => s.station === station.id);
   const batches = frying.batches.filter((b) => b.station === station.id);
-  const watches = watchesOf(resources, sessions, batches);
+  const watches = watchesOf(resources, sessions, batches, relief);
   const share = resources.values.watching / Math.max(1, new Set([...sessions.map((s) => s.pan), ...batches.map((b) => b.pan)]).size);
   const batchShare = share * ((1 - resources.values.watching) / resources.values.watching);
   const placed: Placed[] = [];

@@ -20,7 +20,8 @@ export function tasksOf(resources: Resources, placed: readonly Placed[]): Task[]
       return {
         id: stretch.id, kind: p.job.kind, name: stretch.name, start: minutes(from), end: minutes(start),
         who: there ? [p.who] : [], attention: stretch.attention, needs: p.things ? stretch.needs : [],
-        ...p.job.about, after: before, slack, ...(p.job.note === undefined ? outside : { note: p.job.note }),
+        ...p.job.about, after: before, slack, job: p.job.id, roles: p.job.laid?.roles ?? p.job.roles,
+        ...(p.job.laid?.at === undefined ? {} : { held: p.job.laid.held }), ...(p.job.laid?.who === undefined ? {} : { given: true }), ...(p.job.note === undefined ? outside : { note: p.job.note }),
       };
     });
   });

@@ -3,7 +3,7 @@ import type { Minutes } from '../measure';
 import type { Message } from '../words';
 
 /** What a task is about; decides its lane and where it is printed. */
-export type TaskKind = 'shop' | 'step' | 'setUp' | 'heatOil' | 'fry' | 'bowl' | 'brew' | 'fill' | 'watchOil' | 'serve' | 'clean' | 'cool' | 'oilAway';
+export type TaskKind = 'shop' | 'step' | 'setUp' | 'heatOil' | 'fry' | 'bowl' | 'brew' | 'fill' | 'watchOil' | 'serve' | 'clean' | 'cool' | 'oilAway' | 'own' | 'rest' | 'wash' | 'store' | 'check';
 
 /** One job of somebody, or one thing that runs by itself. */
 export interface Task {
@@ -27,6 +27,21 @@ export interface Task {
   /** Minutes it could start later with everything still done in its window, when the jobs after it move on as far as they may; 0 = cannot slip. */
   readonly slack: number;
   readonly note?: Message;
+  /** Id of the job it is a stretch of: what a change of the cook's is laid down under. The task's own id when absent. */
+  readonly job?: string;
+  /** Roles asked for it, best first. */
+  readonly roles?: readonly string[];
+  /** Its minute stands, and why. */
+  readonly held?: 'pinned' | 'started' | 'printed';
+  /** Somebody was named for it. */
+  readonly given?: boolean;
+}
+
+/** A job the cook has switched off, and what then is not done. */
+export interface OffJob {
+  readonly job: string;
+  readonly name: Message;
+  readonly message: Message;
 }
 
 /** A job that could not be placed in time, and what clashes. */
@@ -37,6 +52,14 @@ export interface Overload {
   readonly message: Message;
   /** Ids of other tasks the same sentence speaks of. */
   readonly also: readonly string[];
+  /** The smallest set of jobs that clash over a thing, where it is the things alone; take any one away and the rest fits. */
+  readonly clash?: Clash;
+}
+
+/** Tasks that clash, and the sentence that names them. */
+export interface Clash {
+  readonly tasks: readonly string[];
+  readonly message: Message;
 }
 
 /** A gas cylinder and what the day draws from it. */
@@ -58,6 +81,8 @@ export interface TimelinePlan {
   readonly overloads: readonly Overload[];
   /** Cautions about the day as a whole: who has no break. */
   readonly notes: readonly Message[];
+  /** Jobs that are left out. */
+  readonly off: readonly OffJob[];
   /** Ids of tasks with no slack. */
   readonly critical: readonly string[];
   /** Busy minutes of each person. */

@@ -2,10 +2,10 @@ import type { Entry, Inner } from '../formats';
 import { whereText } from './fields';
 
 /** Kinds of things an event has lists of. */
-export type ThingWord = 'wave' | 'dish' | 'recipe' | 'pan' | 'burner' | 'pot' | 'dispenser' | 'station' | 'person' | 'circuit' | 'ownLine' | 'borrowed';
+export type ThingWord = 'wave' | 'dish' | 'recipe' | 'pan' | 'burner' | 'pot' | 'dispenser' | 'station' | 'person' | 'circuit' | 'ownLine' | 'borrowed' | 'ownJob';
 const things = {
   wave: 'wave', dish: 'dish', recipe: 'recipe', pan: 'pan', burner: 'burner', pot: 'pot', dispenser: 'flask or urn', station: 'fry station', person: 'helper', circuit: 'circuit',
-  ownLine: 'line', borrowed: 'borrowed thing',
+  ownLine: 'line', borrowed: 'borrowed thing', ownJob: 'job',
 } as const satisfies Record<ThingWord, string>;
 
 /** " (until)": a field in the cook's words, nothing where it has none of its own. */

@@ -43,6 +43,7 @@ export const timelineWords = {
   'timeline.task.fill': (p: { dispenser: string; litres: number; round: number }, f: Formats) => `Fill ${p.dispenser} with ${f.amount({ amount: p.litres.toFixed(2), unit: 'L' })} of round ${f.number(p.round)}`,
   'timeline.task.shopEarly': (p: { items: number }, f: Formats) => `Buy what keeps (${f.plural(p.items, '1 thing', `${f.number(p.items)} things`)})`,
   'timeline.task.shopFresh': (p: { items: number }, f: Formats) => `Buy what is best fresh (${f.plural(p.items, '1 thing', `${f.number(p.items)} things`)})`,
+  'timeline.task.shopOn': (p: { items: number }, f: Formats) => `Buy what is set for this day (${f.plural(p.items, '1 thing', `${f.number(p.items)} things`)})`,
   'timeline.task.setUpTables': 'Set up tables, plates and cups',
   'timeline.task.setUpDrinks': 'Set up the drinks table',
   'timeline.task.setUpStation': (p: { station: string }) => `Set up ${p.station}: dry pan, oil, thermometer, lid and blanket at hand`,

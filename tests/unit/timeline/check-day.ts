@@ -43,7 +43,7 @@ export function faultsOf(event: Event, plan: TimelinePlan): string[] {
   return faults;
 }
 
-/** Shopping, putting the oil away and steps begun on a day before are the household's; hours are for the day of the event. */
-export const atHome = (t: { readonly kind: string; readonly start: number }): boolean => t.kind === 'shop' || t.kind === 'oilAway' || (t.kind === 'step' && t.start < 0);
+/** Shopping, putting the oil away, storing what is left when everybody has gone, and what is done on a day before are the household's; hours are for the day of the event. */
+export const atHome = (t: { readonly kind: string; readonly start: number }): boolean => t.kind === 'shop' || t.kind === 'oilAway' || t.kind === 'store' || ((t.kind === 'step' || t.kind === 'check' || t.kind === 'own') && t.start < 0);
 
 const add = (map: Map<string, number>, key: string, n: number): void => { map.set(key, (map.get(key) ?? 0) + n); };

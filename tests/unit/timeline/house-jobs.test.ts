@@ -4,7 +4,7 @@ import type { BuyingPlan, ShoppingLine } from '../../../shared/buying';
 import { figure } from '../../../shared/figure';
 import type { UnitId } from '../../../shared/measure';
 import { dayValues } from '../../../shared/timeline/day-values';
-import { afterJobs, oilAwayJobs, serveJobs, setUpJobs, shopJobs } from '../../../shared/timeline/house-jobs';
+import { afterJobs, coolJobs, oilAwayJobs, serveJobs, setUpJobs, shopJobs } from '../../../shared/timeline/house-jobs';
 import { dayEvent, inputsOf, type TestDay } from './make-day';
 
 const amount = (n: number, unit: UnitId = 'kg') => ({ amount: new Big(n), unit });
@@ -21,21 +21,21 @@ const never = () => Number.POSITIVE_INFINITY;
 
 describe('shopping trips', () => {
   test('what keeps early, what is best fresh the day before, nothing that is in the larder', () => {
-    const jobs = shopJobs(values, buying([line('flour', null, 'a'), line('rice', 90, 'a'), line('spinach', 2, 'a'), line('salt', null, 'a', 0)]), never);
+    const jobs = shopJobs(values, buying([line('flour', null, 'a'), line('rice', 90, 'a'), line('spinach', 2, 'a'), line('salt', null, 'a', 0)]), never, event.day);
     expect(jobs.map((j) => [j.id, j.earliest, j.stretches[0]!.name])).toEqual([
       ['shop/early', -3 * 1440 + 540, { id: 'timeline.task.shopEarly', params: { items: 2 } }],
       ['shop/fresh', -1440 + 540, { id: 'timeline.task.shopFresh', params: { items: 1 } }],
     ]);
   });
   test('a trip is moved before the work that needs it', () => {
-    const [moved] = shopJobs(values, buying([line('spinach', 2, 'a')]), work);
+    const [moved] = shopJobs(values, buying([line('spinach', 2, 'a')]), work, event.day);
     expect(moved!.earliest).toBe(-2 * 1440 + 540);
     expect(moved!.latest).toBeLessThanOrEqual(-1440 + 480);
-    const [other] = shopJobs(values, buying([line('spinach', 2, 'b')]), work);
+    const [other] = shopJobs(values, buying([line('spinach', 2, 'b')]), work, event.day);
     expect(other!.earliest).toBe(-1440 + 540);
   });
   test('nothing to buy, no trip', () => {
-    expect(shopJobs(values, buying([]), never)).toEqual([]);
+    expect(shopJobs(values, buying([]), never, event.day)).toEqual([]);
   });
 });
 
@@ -58,12 +58,12 @@ describe('jobs of the house', () => {
     for (const j of jobs) expect(j.earliest >= event.opensAt && j.latest <= event.closesAt + 10).toBe(true);
   });
   test('what is left of cooked dishes is cooled, fried ones are not; more guests, more to clean', () => {
-    const few = afterJobs(values, event, inputs.menu, 10);
-    const many = afterJobs(values, event, inputs.menu, 200);
-    expect(few.filter((j) => j.kind === 'cool').map((j) => j.id)).toEqual(['cool/rice']);
+    const few = afterJobs(values, event, 10);
+    const many = afterJobs(values, event, 200);
+    expect(coolJobs(values, event, inputs.menu).map((j) => j.id)).toEqual(['cool/rice']);
     const kitchen = (jobs: typeof few) => jobs.find((j) => j.id === 'clean/kitchen')!.stretches[0]!.minutes;
     expect(kitchen(many)).toBeGreaterThan(kitchen(few));
-    expect(afterJobs(values, event, inputs.menu, 0).map((j) => j.id)).not.toContain('clean/room');
+    expect(afterJobs(values, event, 0).map((j) => j.id)).not.toContain('clean/room');
   });
   test('oil is moved only after its rest', () => {
     expect(oilAwayJobs(values, event, inputs.frying).map((j) => [j.id, j.earliest, j.anyTime])).toEqual([['oil-away/pan0', 800 + 720, true]]);
@@ -78,11 +78,11 @@ describe('the household\u2019s own minutes', () => {
     expect(first(setUpJobs(own('day.tables', 75), event, inputs.frying, false))).toBe(75);
     expect(first(serveJobs(own('day.round', 4), event))).toBe(4);
     expect(serveJobs(own('day.between', 120), event)).toHaveLength(3);
-    expect(first(afterJobs(own('day.guestMost', 5), event, inputs.menu, 400))).toBe(30 + 5);
+    expect(first(afterJobs(own('day.guestMost', 5), event, 400))).toBe(30 + 5);
     expect(first(oilAwayJobs(own('day.oil', 33), event, inputs.frying))).toBe(33);
   });
   test('set when the shops are open and how long a trip takes', () => {
-    const [trip] = shopJobs({ ...values, shopsOpen: 600, shop: 30, perLine: 1 }, buying([line('flour', null, 'b')]), never);
+    const [trip] = shopJobs({ ...values, shopsOpen: 600, shop: 30, perLine: 1 }, buying([line('flour', null, 'b')]), never, event.day);
     expect([trip!.earliest, trip!.stretches[0]!.minutes]).toEqual([-3 * 1440 + 600, 31]);
   });
   test('are never less than a minute, and shares never more than one person', () => {
