@@ -11,16 +11,34 @@ import { potLift } from './rules/lifting';
 import { milkCold, milkCools, milkDispenser } from './rules/milk';
 import { oilHeat, oilRange } from './rules/oil-heat';
 import { oilHalf, oilThird, rimGone, rimLow } from './rules/oil-level';
-import { oilRest } from './rules/oil-rest';
+import { oilHot, oilRest } from './rules/oil-rest';
 import { plantsInOil } from './rules/plant-in-oil';
 import { higherRisk, labelGroups, ukPlug } from './rules/region';
 import { riceClock } from './rules/rice';
 import { friedClock, timeOut, timeOutHot } from './rules/time-out';
 import { watchedOil } from './rules/watch';
+import { bigCooling, coolingStep, madeTooEarly, oldRice, reheatedTwice, riceCools, riceCoolsLong, slowCooling, slowReheat } from './rules/ahead';
+import { behind, toldRules } from './rules/behind';
+import { farCarry, heavyPot, hotCarry, hotOilMoved, muchTooHeavy, teamLift } from './rules/carrying';
+import { childLine, cutOut, dryFood, extinguisher, nextFlame, outdoorFryer, spentOil, starchyFood } from './rules/fire';
+import { adultsPour, flaskTable, hotMilk, veryHotCup } from './rules/flask-table';
+import { carbonMonoxide, freshAir, gasEnough, leaks } from './rules/gas-air';
+import { handwash, illHelper, openFood, tongs } from './rules/hands';
+import { caterer, emergencyKnown, occasion, venue } from './rules/occasion';
+import { asafoetida, beanFamily, coconut, peanutAndPulses } from './rules/pulses-and-nuts';
+import { chilliBowl, childCaffeine, decafOffered, roundFood, tornPieces, wholeNuts } from './rules/small-guests';
+import { extensionCord, fullCircuit, protectedSocket } from './rules/sockets';
+import { batterOld, batterTooOld, onIce, relishOut, temperatureChecks } from './rules/waiting';
 
 /** Every rule the product judges today; all others of the table are "not checked yet". */
 export const rules: readonly Rule[] = [
   hotHolding, hotMargin, hotUk, coldHolding, coldMargin, coldUk, coldSpace, timeOut, timeOutHot, friedClock, kidneyBeans, slowCookedBeans, warmSoak, riceClock, hotRice, plantsInOil, milkCools, milkCold, milkDispenser,
   allergenInDish, nothingLeft, sharedOil, honey, childCup, hotCup, oilRange, oilHeat, oilThird, oilHalf, rimLow, rimGone, watchedOil, oilRest,
+  oilHot, extinguisher, outdoorFryer, nextFlame, spentOil, cutOut, dryFood, childLine, starchyFood, carbonMonoxide, freshAir, leaks, gasEnough, fullCircuit, extensionCord, protectedSocket,
+  heavyPot, muchTooHeavy, teamLift, hotCarry, farCarry, hotOilMoved, flaskTable, adultsPour, veryHotCup, hotMilk, handwash, tongs, illHelper, openFood, occasion, caterer, venue, emergencyKnown,
+  temperatureChecks, onIce, relishOut, batterOld, batterTooOld, slowCooling, coolingStep, bigCooling, reheatedTwice, slowReheat, madeTooEarly, oldRice, riceCools, riceCoolsLong,
+  beanFamily, peanutAndPulses, asafoetida, coconut, roundFood, tornPieces, wholeNuts, childCaffeine, decafOffered, chilliBowl, ...toldRules,
+  behind('HH-04', 'warn', hotMargin), behind('HH-06', 'warn', hotMargin), behind('TC-03', 'stop', timeOut), behind('TC-04', 'stop', timeOut), behind('TC-05', 'caution', timeOut), behind('PR-06', 'caution', oldRice), behind('BO-02', 'warn', plantsInOil), behind('BO-03', 'stop', plantsInOil),
+  behind('SC-01', 'caution', hotCup), behind('SC-02', 'caution', veryHotCup), behind('SC-05', 'caution', veryHotCup), behind('CD-07', 'caution', childCaffeine), behind('AC-02', 'caution', starchyFood), behind('LF-03', 'warn', heavyPot), behind('HY-04', 'caution', handwash),
   potLift, burnerInside, cylinderInside, circuitLoad, ukPlug, labelGroups, higherRisk,
 ];

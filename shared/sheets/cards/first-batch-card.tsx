@@ -61,6 +61,7 @@ function Card({ load, context }: { readonly load: LoadPlan; readonly context: Sh
       </table>
       <div className="cautions">
         <p>{say(f, 'sheets.trial.drop')}</p>
+        <p>{say(f, 'sheets.trial.taste')}</p>
         <p>{say(f, 'sheets.trial.enter')}</p>
         <p className="small">{say(f, 'sheets.fry.short')} {say(f, 'sheets.guidance')}</p>
       </div>

@@ -21,6 +21,7 @@ export const sheetsCardsWords = {
   'sheets.trial.drain': 'Drain on the rack for a minute, weigh all pieces',
   'sheets.trial.mark': 'Oil poured in by measure, back to where it stood',
   'sheets.trial.drop': 'No thermometer: let a drop of batter fall in. It rises at once when the oil is hot enough; try again after the batch until it does, and write down that time. Less sure, but enough to plan by.',
+  'sheets.trial.taste': 'Taste a piece that is fried, never raw batter.',
   'sheets.trial.enter': 'Afterwards enter it in the view Frying, under First batch: the rest of the plan follows.',
 
   'sheets.oil.fill': (p: { litres: string }) => `Pour in ${p.litres}, cold, into a dry pan`,

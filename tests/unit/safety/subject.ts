@@ -56,6 +56,7 @@ export interface Given {
   readonly allergies?: SafetyInput['menu']['allergies'];
   readonly pans?: SafetyInput['kitchen']['pans'];
   readonly counts?: Partial<Record<BandId, number>>;
+  readonly gas?: SafetyInput['day']['gas'];
 }
 
 const noFrying: FryingPlan = {
@@ -84,7 +85,7 @@ export function judge(g: Given): SafetyPlan {
     kitchen: { pans: g.pans ?? [], burners: [] },
     frying: { ...noFrying, ...g.frying },
     drinks: { rounds: g.rounds ?? [], fills: [], dispensers: g.dispensers ?? [], totals: [], ice: null, problems: [] },
-    day: { tasks: g.tasks ?? [], overloads: [], notes: [], critical: [], busy: [], gas: [] },
+    day: { tasks: g.tasks ?? [], overloads: [], notes: [], critical: [], busy: [], gas: g.gas ?? [], off: [] },
   });
 }
 

@@ -3,9 +3,9 @@ import { safetyRuleTable, safetyRule, safetySource } from '../../../shared/refer
 import { rules } from '../../../shared/safety/rules';
 import { dish, judge, recipe } from './subject';
 
-const checked = ['HH-01', 'HH-02', 'CH-01', 'CH-02', 'PR-03', 'DF-01', 'TC-01', 'TC-02', 'TC-06', 'PR-01', 'PR-02', 'PR-04', 'DF-02', 'DF-03a', 'DF-03b', 'DF-04a', 'DF-04b', 'DF-12', 'DF-14', 'GC-01', 'GC-05',
-  'CD-04', 'CD-10', 'ED-03a', 'ED-03b', 'SC-03', 'LF-06', 'EL-01', 'AL-01a', 'AL-01b', 'AL-07', 'BO-01',
-  'HH-03', 'CH-03', 'CH-06', 'PR-07', 'ED-08', 'EL-04', 'AL-02', 'CX-05'];
+// Rules whose input no event holds yet: what the product does not judge, it says so.
+const notYet = ['CH-04', 'CO-02', 'CO-03', 'CO-04', 'RH-02', 'RH-03', 'TC-07', 'LO-01', 'LO-05', 'PR-09', 'BO-04', 'BO-05', 'ED-01', 'ED-02', 'ED-05', 'ED-06', 'ED-07', 'AL-08', 'AL-09', 'SC-06'];
+const checked = safetyRuleTable.map((r) => r.id).filter((id) => !notYet.includes(id));
 const sorted = (list: readonly string[]) => list.toSorted();
 
 describe('the whole of safety', () => {
