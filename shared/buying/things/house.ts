@@ -1,10 +1,11 @@
+import { Big } from 'big.js';
 import type { Event } from '../../event';
 import { divide, just, plus, roundUp, times, worked, type Figure, type Term } from '../../figure';
 import type { GuestsPlan } from '../../guests';
 import { settle, settledTerm } from '../../household';
-import { convertFood } from '../../measure';
+import { convertFood, type UnitId } from '../../measure';
 import type { DishPlan, MenuPlan } from '../../menu';
-import { ingredient } from '../../reference';
+import { ingredient, type Ingredient } from '../../reference';
 import type { ThingNeed } from '../types';
 import { needOfThing, summed } from './count';
 import { portionTerms } from './eaters';
@@ -15,11 +16,22 @@ const likeWater = { gramsPerMl: 1, gramsPer: {} };
 /** Made ahead and kept cold or frozen, so that it stands in boxes. Drinks keep in their jugs. */
 const isBoxed = (dish: DishPlan): boolean => dish.portions.value > 0 && dish.servedAs !== 'cup' && dish.recipe.steps.some((s) => s.keeps?.place === 'cold' || s.keeps?.place === 'freezer');
 
+// Table facts only: the same question always has the same answer, so keeping it changes no plan and saves long divisions.
+const kept = new Map<string, number>();
+
+/** Kilograms of one unit of a food; 0 where nobody can tell. */
+function kgPerUnit(row: Ingredient, unit: UnitId): number {
+  const key = `${row.id} ${unit}`;
+  const known = kept.get(key) ?? convertFood({ amount: new Big(1), unit }, 'kg', row)?.amount.toNumber() ?? 0;
+  kept.set(key, known);
+  return known;
+}
+
 /** What is weighed of a fried dish before a bowl of batter is finished: its lines but for the water and what goes into each bowl. Unit: kg, or L. */
 function weighedAhead(dish: DishPlan): number {
   return dish.lines.filter((l) => !l.perBowl).reduce((sum, l) => {
     const row = ingredient(l.ingredient);
-    return row === undefined || row.section === 'tap' ? sum : sum + (convertFood(l.amount, 'kg', row)?.amount.toNumber() ?? 0);
+    return row === undefined || row.section === 'tap' ? sum : sum + l.amount.amount.toNumber() * kgPerUnit(row, l.amount.unit);
   }, 0);
 }
 
