@@ -11,6 +11,8 @@ const demo = ((): Event => {
   return read.event;
 })();
 
+const portions = (event: Event): number[] => planMenu(event, planGuests(event)).dishes.map((d) => d.portions.value);
+
 describe('helpers who eat and drink too', () => {
   it('come as a wave of adults of their own, for their hours, on top of everybody else', () => {
     const done = countHelpersIn(demo, 'Helpers');
@@ -21,7 +23,6 @@ describe('helpers who eat and drink too', () => {
     expect((wave?.stay.shortest ?? 0) <= (wave?.stay.usual ?? 0) && (wave?.stay.usual ?? 0) <= (wave?.stay.longest ?? 0)).toBe(true);
     const [before, after] = [planGuests(demo), planGuests(done.event)];
     expect(after.adults.value).toBe(before.adults.value + demo.people.length);
-    const portions = (event: Event): number[] => planMenu(event, planGuests(event)).dishes.map((d) => d.portions.value);
     const [few, more] = [portions(demo), portions(done.event)];
     few.forEach((n, i) => expect(more[i]).toBeGreaterThanOrEqual(n));
     expect(more.some((n, i) => n > (few[i] ?? 0))).toBe(true);
