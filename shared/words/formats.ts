@@ -9,7 +9,7 @@ export interface FoodText {
   readonly text: string;
   /** What to know beside it: the weight of a spoonful, how sure a cup is; empty when it is weighed. */
   readonly beside: string;
-  /** The rounding in words ("rounded to 3 % more"), where it is half a percent or more and not told in `beside`; else empty. */
+  /** The rounding in words ("rounded to 3 % more"), where it is a percent or more and not told in `beside`; else empty. */
   readonly rounding: string;
 }
 

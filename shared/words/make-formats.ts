@@ -104,7 +104,7 @@ export function makeFormats(options: FormatOptions): Formats {
       const beside = way === 'noScale' ? measuringWords['measuring.lessSure']({ spread, off }, formats)
         : way === 'unmeasured' ? measuringWords['measuring.unmeasured']
           : way === 'spoon' && grams !== null ? formats.figure(Math.round(grams * 10) / 10, 'g') : '';
-      return { text: joined(shown.parts), beside, rounding: way === 'noScale' || Math.abs(off) < 0.005 ? '' : measuringWords['measuring.rounded']({ off }, formats) };
+      return { text: joined(shown.parts), beside, rounding: way === 'noScale' || Math.abs(off) < 0.01 ? '' : measuringWords['measuring.rounded']({ off }, formats) };
     },
     degrees(celsius) {
       return us ? `${number(celsius * 1.8 + 32)}${gap}${unitsWords['degrees.fahrenheit']}` : `${number(celsius)}${gap}${unitsWords['degrees.celsius']}`;

@@ -5,7 +5,7 @@ const rounded = (share: number, f: Formats): string => (share > 0 ? `${f.percent
 /** How amounts are measured: by scale, spoon or cup. */
 export const measuringWords = {
   'measuring.lessSure': ({ spread, off }: { readonly spread: number; readonly off: number }, f: Formats) =>
-    `less sure: a level measure may weigh ${f.percent(spread)} more or less${Math.abs(off) < 0.005 ? '' : `; rounded to ${rounded(off, f)}`}`,
+    `less sure: a level measure may weigh ${f.percent(spread)} more or less${Math.abs(off) < 0.01 ? '' : `; rounded to ${rounded(off, f)}`}`,
   'measuring.unmeasured': 'needs a scale: how much a spoon of it weighs is not known',
   'measuring.rounded': ({ off }: { readonly off: number }, f: Formats) => `rounded to ${rounded(off, f)}`,
   'measuring.title': 'Measuring',
