@@ -42,7 +42,10 @@ function asked(resources: Resources, job: Job): readonly (readonly Helper[])[] {
 /** Best start of a job with one of these helpers: nearest to where it is wanted, then the less busy helper, then list order. */
 function bestOf(resources: Resources, job: Job, group: readonly Helper[], range: Range): { start: number; helper: Helper } | null {
   let best: { start: number; helper: Helper } | null = null;
+  // Nobody can do it nearer than here; whoever is busier than the one found here need not be asked.
+  const nearest = job.towards === 'early' ? range.low : range.high;
   for (const helper of group) {
+    if (best !== null && best.start === nearest && helper.booked >= best.helper.booked) continue;
     const start = startIn(job, claimsOf(resources, job, helper, true), range);
     if (start === null) continue;
     const gain = best === null ? 1 : job.towards === 'late' ? start - best.start : best.start - start;

@@ -6,6 +6,8 @@ interface Use {
   readonly job: number;
   readonly from: number;
   readonly to: number;
+  /** The minute of the day at which the plan has it begin. */
+  readonly at: number;
 }
 
 /** Jobs at the hot oil stay where the frying plan put them. */
@@ -23,8 +25,8 @@ function usesOf(resources: Resources, placed: readonly Placed[]): Map<unknown, U
     let from = 0;
     for (const stretch of p.job.stretches) {
       const to = from + stretch.minutes;
-      if (p.who !== null && (stretch.attention > 0 || p.job.kind === 'watchOil')) add(p.who, { job, from, to });
-      if (p.things) for (const need of stretch.needs) for (const profile of profilesOf(resources, need)) add(profile, { job, from, to });
+      if (p.who !== null && (stretch.attention > 0 || p.job.kind === 'watchOil')) add(p.who, { job, from, to, at: p.start + from });
+      if (p.things) for (const need of stretch.needs) for (const profile of profilesOf(resources, need)) add(profile, { job, from, to, at: p.start + from });
       from = to;
     }
   });
@@ -45,12 +47,12 @@ function ownEnd(resources: Resources, p: Placed): number {
 }
 
 /** Place of the first use, in order of time, that begins at `from` or later. */
-function firstFrom(uses: readonly Use[], from: number, startOf: (job: number) => number): number {
+function firstFrom(uses: readonly Use[], from: number): number {
   let [low, high] = [0, uses.length];
   while (low < high) {
     const middle = (low + high) >> 1;
     const use = uses[middle];
-    if (use !== undefined && startOf(use.job) + use.from < from) low = middle + 1;
+    if (use !== undefined && use.at < from) low = middle + 1;
     else high = middle;
   }
   return low;
@@ -68,25 +70,18 @@ export function slacksOf(resources: Resources, placed: readonly Placed[]): numbe
   const latest = placed.map((p) => p.start);
   const order = placed.map((_, i) => i).sort((a, b) => (placed[b]?.start ?? 0) - (placed[a]?.start ?? 0) || b - a);
   const byId = new Map(placed.map((p, i) => [p.job.id, i]));
-  const waiting = new Map<number, number[]>();
+  const waiting: number[][] = placed.map(() => []);
   placed.forEach((p, i) => {
     for (const id of p.job.after) {
       const before = byId.get(id);
       if (before === undefined) continue;
-      const known = waiting.get(before);
-      if (known === undefined) waiting.set(before, [i]);
-      else known.push(i);
+      waiting[before]?.push(i);
     }
   });
-  const startOf = (i: number): number => placed[i]?.start ?? 0;
-  const own = new Map<number, { readonly use: Use; readonly others: readonly Use[] }[]>();
+  const own: { readonly use: Use; readonly others: readonly Use[] }[][] = placed.map(() => []);
   for (const list of usesOf(resources, placed).values()) {
-    list.sort((a, b) => startOf(a.job) + a.from - startOf(b.job) - b.from);
-    for (const use of list) {
-      const known = own.get(use.job);
-      if (known === undefined) own.set(use.job, [{ use, others: list }]);
-      else known.push({ use, others: list });
-    }
+    list.sort((a, b) => a.at - b.at);
+    for (const use of list) own[use.job]?.push({ use, others: list });
   }
   const latestOf = (i: number): number => latest[i] ?? 0;
   for (const i of order) {
@@ -94,14 +89,14 @@ export function slacksOf(resources: Resources, placed: readonly Placed[]): numbe
     if (p === undefined || atOil(p) || (p.home && p.job.kind === 'step')) continue;
     const length = lengthOf(p.job);
     let end = ownEnd(resources, p);
-    for (const next of waiting.get(i) ?? []) end = Math.min(end, latestOf(next));
+    for (const next of waiting[i] ?? []) end = Math.min(end, latestOf(next));
     let start = end - length;
-    for (const { use, others } of own.get(i) ?? []) {
+    for (const { use, others } of own[i] ?? []) {
       const until = p.start + use.to;
       // Nothing moves to before its place in the plan: beyond what bounds the start already, nothing can bound it more.
-      for (let k = firstFrom(others, until - 1e-9, startOf); k < others.length; k += 1) {
+      for (let k = firstFrom(others, until - 1e-9); k < others.length; k += 1) {
         const o = others[k];
-        if (o === undefined || startOf(o.job) + o.from - use.to >= start) break;
+        if (o === undefined || o.at - use.to >= start) break;
         if (o.job !== i) start = Math.min(start, latestOf(o.job) + o.from - use.to);
       }
     }
