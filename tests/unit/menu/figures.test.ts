@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { ruleIds } from '../../../shared/figure';
 import { menuRules } from '../../../shared/figure/register/menu';
+import { perHead } from '../../../shared/menu';
 import { sourceTitle } from '../../../shared/reference';
 import { isWordId } from '../../../shared/words';
 import { adults, allFigures, dish, drinkOf, faultsOf, menuEvent, menuOf, piecesOf, recipeOf } from './make-menu';
@@ -19,7 +20,12 @@ const waves = [
   adults(60, { from: 800, to: 860, turnout: { kind: 'share', share: 0.5 } }),
   adults(30, { from: 860, to: 870, turnout: { kind: 'range', low: 22, likely: 25, high: 40 } }),
 ];
-const figuresOf = (house: Readonly<Record<string, unknown>> = {}) => menuOf(menuEvent(recipes, waves, house, dishes)).dishes.flatMap((d) => [d.perAdult, d.portions, d.totalFigure]);
+const figuresOf = (house: Readonly<Record<string, unknown>> = {}) => {
+  const event = menuEvent(recipes, waves, house, dishes);
+  const menu = menuOf(event);
+  const head = perHead(event, menu);
+  return [...menu.dishes.flatMap((d) => [d.perAdult, d.portions, d.totalFigure]), ...[head.food, head.drinks].filter((f) => f !== null)];
+};
 
 describe('figures of the menu', () => {
   it('every working recomputes to its value, has inputs and ends at an origin', () => {
