@@ -8,7 +8,11 @@ import { isRice } from './standing';
 const runs = (step: Step): number => Math.max(step.passive.fixed, step.active.fixed);
 const cooks = (d: DishPlan): boolean => d.recipe.steps.some((t) => t.does === 'boil' || t.does === 'simmer' || t.does === 'bake');
 const cooling = (d: DishPlan): readonly Step[] => d.recipe.steps.filter((t) => t.does === 'cool' || t.does === 'chill');
-const keptCold = (d: DishPlan): boolean => d.recipe.steps.some((t) => t.keeps?.place === 'cold' || t.keeps?.place === 'freezer');
+/** Kept cold after it was cooked; what is chopped ahead and kept cold is no cooked food. */
+function keptCold(d: DishPlan): boolean {
+  const first = d.recipe.steps.findIndex((t) => t.does === 'boil' || t.does === 'simmer' || t.does === 'bake');
+  return first >= 0 && d.recipe.steps.slice(first).some((t) => t.keeps?.place === 'cold' || t.keeps?.place === 'freezer');
+}
 const controlled = (s: Subject): readonly DishPlan[] => s.menu.dishes.filter((d) => d.recipe.needsTemperatureControl);
 const kilograms = (d: DishPlan): number => (d.totalFigure.unit === 'kg' || d.totalFigure.unit === 'L' ? d.totalFigure.value : d.totalFigure.unit === 'g' || d.totalFigure.unit === 'ml' ? d.totalFigure.value / 1000 : 0);
 

@@ -9,12 +9,11 @@ const told = (id: string, level: Level): Rule => ({ id, level, title: { id: 'saf
 /** Rules the fry sheet, oil card, emergency card or first-batch card tell: never water, lid on, leave, skim, sleeves, 20 minutes of water, fumes, no raw batter; and the caution at the foot of every sheet. */
 export const toldRules: readonly Rule[] = [told('DF-06', 'stop'), told('DF-07', 'stop'), told('DF-08', 'stop'), told('DF-09', 'stop'), told('DF-16', 'caution'), told('DF-17', 'caution'), told('SC-08', 'caution'), told('GC-03', 'caution'), told('PR-08', 'caution'), told('CX-04', 'caution')];
 
-/** A fact that stands behind another rule: there is nothing more to judge than that rule judges. Where that one finds something or lacks an input, so does this. */
+/** A fact that stands behind another rule: there is nothing more to judge than that rule judges. What that one finds is told there, once; where it lacks an input, so does this. */
 export const behind = (id: string, level: Level, other: Rule): Rule => ({
   id, level, title: { id: 'safety.title.behind' },
   judge(s: Subject) {
     const verdict = other.judge(s);
-    if (verdict.needs !== undefined) return { hits: [], needs: verdict.needs };
-    return verdict.hits.length === 0 ? { hits: [] } : { hits: [], needs: { id: 'safety.needs.other', params: { rule: other.id } } };
+    return verdict.needs === undefined ? { hits: [] } : { hits: [], needs: verdict.needs };
   },
 });

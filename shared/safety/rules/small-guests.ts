@@ -45,7 +45,7 @@ export const decafOffered: Rule = {
 export const chilliBowl: Rule = {
   id: 'CD-11', level: 'caution', title: { id: 'safety.title.CD-11' },
   judge: (s) => ({
-    hits: childrenOf(s, young) === 0 ? [] : foods(s).filter((d) => d.recipe.frying?.bowlMinutes === null && ingredientIds(d).some((i) => /(chilli|long-green-pepper)/.test(i)))
+    hits: childrenOf(s, young) === 0 ? [] : foods(s).filter((d) => d.recipe.frying?.bowlMinutes === null && ingredientIds(d).some((i) => i.includes('chilli')))
       .map((d): Hit => ({ value: Math.round(childrenOf(s, young)), unit: 'people', limit: { value: 0, unit: 'people' }, about: [d.id], message: { id: 'safety.say.CD-11', params: { dish: d.name } } })),
   }),
 };

@@ -7,7 +7,6 @@ const hours = (h: number, f: Formats): string => f.duration(Math.round(h * 60));
 /** Words of the rules of safety on fire, gas, sockets, carrying, tables, hands, the occasion, food made ahead, and small guests. */
 export const safetyPlaceWords = {
   'safety.needs.fact': (p: { field: string }) => `Not checked: needs “${whereText([{ key: p.field }]).toLowerCase()}”. Answer it in Kitchen, under Precautions.`,
-  'safety.needs.other': (p: { rule: string }) => `Judged with rule ${p.rule}, which has found something.`,
   'safety.title.told': 'Told on the sheets', 'safety.title.behind': 'Stands behind another rule',
 
   'safety.title.DF-05': 'Wet food into hot oil',

@@ -20,9 +20,10 @@ describe.each(demoNames)('the plan of %s', (name) => {
 
   it('finds somebody and something for every job', () => expect(p.day.overloads).toEqual([]));
 
+  // "Few": the menus have two allergies, hot cups, a full pan and no hot drink without caffeine on purpose.
   it('has no finding that stops it, few of any kind, and every input the rules need', () => {
     expect(p.safety.findings.filter((f) => f.level === 'stop')).toEqual([]);
-    expect(p.safety.findings.length).toBeLessThanOrEqual(6);
+    expect(p.safety.findings.length).toBeLessThanOrEqual(8);
     expect(p.safety.notChecked.filter((n) => !n.notYet)).toEqual([]);
   });
 });
