@@ -71,8 +71,8 @@ export const tableCss = `
 .sheet .card { border: 0.75pt dashed #000; padding: 2mm 4mm; break-inside: avoid; }
 .sheet .card .cardhead { display: flex; align-items: baseline; justify-content: space-between; gap: 3mm; }
 .sheet .card .cardhead span { font-size: 11pt; text-align: right; }
-.sheet .card .cardtimes { display: flex; justify-content: space-between; gap: 3mm; font-size: 17pt; line-height: 1.2; margin-top: 0.5mm; }
-.sheet .card .part { display: flex; align-items: center; gap: 2mm; margin-top: 1mm; font-size: 12pt; }
+.sheet .card .cardtimes { display: flex; justify-content: space-between; gap: 3mm; font-size: 14pt; line-height: 1.2; margin-top: 0.5mm; }
+.sheet .card .part { display: flex; align-items: center; gap: 2mm; margin-top: 1mm; font-size: 11pt; }
 .sheet .card ul { list-style: none; padding-left: 7mm; font-size: 11pt; line-height: 1.2; }
 .sheet .lines { columns: 2; column-gap: 8mm; list-style: none; }
 .sheet .lines li { break-inside: avoid; padding: 0.6mm 0; border-bottom: 0.5pt solid #bfbfbf; display: flex; justify-content: space-between; gap: 3mm; }

@@ -73,7 +73,7 @@ export const viewFryingWords = {
   'view.frying.cools': 'Cools to be moved in, at least',
   'view.frying.movable': (p: { at: number; hours: number }, f: Formats) => `Nobody moves it before ${f.clock(p.at)}: cold, and after the ${f.plural(p.hours, '1 hour', `${f.number(p.hours)} hours`)} of rest.`,
   'view.frying.oilPicture': (p: { pan: string; low: number; target: number }, f: Formats) => `${p.pan}: temperature of the oil and its batches; never below ${f.degrees(Math.round(p.low))} with food in it, ${f.degrees(p.target)} before each`,
-  'view.frying.oilPictureKey': (p: { low: number; target: number }, f: Formats) => `The line is the oil, worked out from the burner, the loss to the room and each batch; the dashes are ${f.degrees(p.target)}. With food in it the oil falls to ${f.degrees(Math.round(p.low))} at the lowest. Bars are batches, with their pieces.`,
+  'view.frying.oilPictureKey': (p: { low: number; target: number }, f: Formats) => `The line is the oil, worked out from the burner, the loss to the room and each batch; the dashes are ${f.degrees(p.target)}. With food in it the oil falls to ${f.degrees(Math.round(p.low))} at the lowest. Below ${f.degrees(120)} it is not drawn. Bars are batches, with their pieces.`,
   'view.frying.pauseOf': (p: { pan: string; at: number }, f: Formats) => `${p.pan}, pause from ${f.clock(p.at)}`,
   'view.frying.pauseLow': 'Kept hot it takes',
   'view.frying.pauseOff': 'heating again takes',

@@ -39,7 +39,7 @@ export function OilPicture({ end, plan, pan }: { readonly end: OilEnd; readonly 
               {batches.map((b, i) => (
                 <g key={b.number}>
                   <rect x={scale.x(b.dropAt)} width={Math.max(2, scale.x(b.liftAt) - scale.x(b.dropAt))} y={barsFrom} height={14} className={styles['bar']} />
-                  {scale.x(b.dropAt) - scale.x(batches[i - 1]?.dropAt ?? -Infinity) > numberRoom && <text x={scale.x(b.dropAt)} y={barsFrom + 28} className={styles['tiny']}>{f.number(b.pieces)}</text>}
+                  {(i === 0 || scale.x(b.dropAt) - scale.x(batches[i - 1]?.dropAt ?? b.dropAt) > numberRoom) && <text x={scale.x(b.dropAt)} y={barsFrom + 28} className={styles['tiny']}>{f.number(b.pieces)}</text>}
                 </g>
               ))}
             </>
