@@ -1,0 +1,31 @@
+import { expect, test } from 'vitest';
+import { runCommand } from '../../../src-main/command/run';
+
+const file = 'assets/app/demo/lantern-evening.brimful';
+
+async function run(...args: string[]): Promise<{ code: number; out: string; err: string }> {
+  const told = { out: '', err: '' };
+  const code = await runCommand(['export', file, ...args], { out: (text) => { told.out += `${text}\n`; }, err: (text) => { told.err += `${text}\n`; } });
+  return { code, ...told };
+}
+
+test('a calendar ends each line with CR LF, the last one too', async () => {
+  const { code, out } = await run('--as', 'calendar', '--helper', 'tea', '--remind', '5');
+  expect(code).toBe(0);
+  expect(out).toMatch(/^BEGIN:VCALENDAR\r\n/);
+  expect(out.endsWith('END:VCALENDAR\r\n')).toBe(true);
+  expect(out.replaceAll('\r\n', '')).not.toContain('\n');
+  expect(out).toContain('TRIGGER:-PT5M');
+});
+test('a table and text hold fewer jobs for one helper than for all', async () => {
+  for (const as of ['table', 'text']) {
+    const [all, one] = [await run('--as', as), await run('--as', as, '--helper', 'Runner')];
+    expect(one.code).toBe(0);
+    expect(one.out.split('\n').length).toBeLessThan(all.out.split('\n').length);
+  }
+});
+test.each([[[], '--as calendar'], [['--as', 'film'], '--as calendar'], [['--as', 'text', '--helper', 'Nobody'], 'no helper called Nobody'], [['--as', 'calendar', '--remind', '-3'], 'from 0 to 1440']])('%j is answered with what to do', async (args, says) => {
+  const { code, err } = await run(...args);
+  expect(code).toBe(2);
+  expect(err).toContain(says);
+});
