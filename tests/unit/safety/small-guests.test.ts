@@ -61,9 +61,10 @@ describe('children', () => {
 const tea = (milkShare: number) => dish(recipe('tea', ['tea-leaf'], brewing({ milkShare })), { servedAs: 'cup' });
 const at = (litres: number, precautions: Readonly<Record<string, unknown>>) => judge({ dishes: [tea(0)], dispensers: flask(litres, 80), event: { precautions, kitchen: { dispensers: [{ id: 'flask', name: 'Flask', litres: 20, massKg: 4, insulation: 'foam' }] } } });
 const cupOf = (celsius: number, milkShare = 0, counts: Given['counts'] = { adult: 5 }) => judge({ dishes: [tea(milkShare)], dispensers: flask(5, celsius), counts: counts ?? {} });
+// Model of the cup (settled values): 8 to 12 degrees are lost in pouring and standing; found by looking where the finding turns.
+const turn = (rule: string, ...more: [number?, Given['counts']?]) => Array.from({ length: 60 }, (_, i) => 60 + i * 0.5).filter((c) => stands(cupOf(c, ...more), rule) === 'found');
+
 describe('cups and flasks', () => {
-  // Model of the cup (settled values): 8 to 12 degrees are lost in pouring and standing; found by looking where the finding turns.
-  const turn = (rule: string, ...more: [number?, Given['counts']?]) => Array.from({ length: 60 }, (_, i) => 60 + i * 0.5).filter((c) => stands(cupOf(c, ...more), rule) === 'found');
   it('SC-04 objects between 65 and 71 °C in the cup, above that SC-03', () => {
     const [very, scald] = [turn('SC-04'), turn('SC-03')];
     expect(very.length).toBeGreaterThan(5);

@@ -40,8 +40,9 @@ describe('the oil card', () => {
   it('is not made where nothing is fried', () => expect(words('oil', demo('freezer-sunday'))).toBe(''));
 });
 
+const with2 = (precautions: Event['precautions'], preferences: Partial<Event['preferences']> = {}): string => words('emergency', { ...lantern, precautions, preferences: { ...lantern.preferences, ...preferences } });
+
 describe('the emergency card', () => {
-  const with2 = (precautions: Event['precautions'], preferences: Partial<Event['preferences']> = {}): string => words('emergency', { ...lantern, precautions, preferences: { ...lantern.preferences, ...preferences } });
   it('fills in what is known and leaves the rest to write', () => {
     expect(with2({ address: 'Lane 4', emergencyNumber: '112' })).toMatch(/Emergency number 112 We are at Lane 4/);
     expect(with2(undefined)).toContain('Emergency number We are at Ring besides');
