@@ -28,9 +28,9 @@ export function dishParts(event: Event, dish: DishPlan, frying: Frying, lines: r
  * (exact for one line; over several unequal lines the split is a rule, not a proof). Further batches of a dish fried freshest go to the line
  * whose pieces wait longest.
  */
-export function solveParts(event: Event, frying: Frying, parts: readonly DishPart[], wanted: readonly number[], fresh: Dish['fryFresh']): FrySolution[] {
+export function solveParts(event: Event, frying: Frying, parts: readonly DishPart[], wanted: readonly number[], fresh: Dish['fryFresh'], effort?: number): FrySolution[] {
   const problems = splitByRate(parts.map((p) => p.rate), wanted).map((mine, at) => problemOf(event, frying, parts[at], mine));
-  const found = problems.map((p) => ({ problem: p, solution: solve(p) }));
+  const found = problems.map((p) => ({ problem: p, solution: solve(p, effort) }));
   if (fresh === undefined) return found.map(({ problem, solution }) => evened(event, problem, solution));
   const waits = found.map(({ problem, solution }) => waitingOf({ ...problem, wanted: solution.served }, solution.batches));
   const longest = waits.indexOf(Math.max(...waits));

@@ -42,8 +42,8 @@ interface Placed {
 const friedDishes = (menu: MenuPlan): { dish: DishPlan; frying: Frying }[] =>
   menu.dishes.flatMap((dish) => (dish.recipe.frying === undefined ? [] : [{ dish, frying: dish.recipe.frying }])).sort(byOilCare);
 
-/** Places every fried dish, one after another; a later dish finds the pans of the earlier ones busy. */
-export function scheduleFrying(event: Event, menu: MenuPlan, lines: readonly FryLine[]): Schedule {
+/** Places every fried dish, one after another; a later dish finds the pans of the earlier ones busy. `effort` as in `solve`. */
+export function scheduleFrying(event: Event, menu: MenuPlan, lines: readonly FryLine[], effort?: number): Schedule {
   const placed: Placed[] = [];
   const change = Math.round(settle(event, 'fry.changeOver').value);
   const dishes = friedDishes(menu).map(({ dish, frying }): DishSchedule => {
@@ -52,7 +52,7 @@ export function scheduleFrying(event: Event, menu: MenuPlan, lines: readonly Fry
     if (parts.length === 0) {
       return { dish, frying, parts, served: servedPlan(dish, wanted), shortages: shortagesOf(event, dish, frying, [], wanted, wanted, null, unmetWith), leads: [], problem: whyNot(event, dish, wanted.length), waits: [], atLeast: () => 0 };
     }
-    const solutions = solveParts(event, frying, parts, wanted, event.menu.dishes.find((d) => d.id === dish.id)?.fryFresh);
+    const solutions = solveParts(event, frying, parts, wanted, event.menu.dishes.find((d) => d.id === dish.id)?.fryFresh, effort);
     const unmet = solutions.flatMap((s) => s.unmet);
     const shortages = shortagesOf(event, dish, frying, parts, wanted, unmet, doubtOf(solutions, parts), unmetWith);
     solutions.forEach((solution, at) => {
@@ -71,9 +71,9 @@ export function scheduleFrying(event: Event, menu: MenuPlan, lines: readonly Fry
   return { batches: number(placed, lines, change), dishes };
 }
 
-/** Portions nobody gets, by dish, with the event planned again from its guests. */
+/** Portions nobody gets, by dish, with the event planned again from its guests. None is exact; where some go short a quick rule counts them, for it is only asked whether. */
 function unmetWith(event: Event): ReadonlyMap<string, number> {
-  const { dishes } = scheduleFrying(event, planMenu(event, planGuests(event)), fryLines(event, planKitchen(event)));
+  const { dishes } = scheduleFrying(event, planMenu(event, planGuests(event)), fryLines(event, planKitchen(event)), 1);
   return new Map(dishes.map((d) => [d.dish.id, d.served.unmet.reduce((a, b) => a + b, 0)]));
 }
 
