@@ -64,8 +64,10 @@ export const boardWords = {
 
   'board.jobLate': (p: { at: number; job: Inner }, f: Formats) => `${f.clock(p.at)} ${String(p.job)}`,
   'board.jobLateWhy': (p: { at: number; job: Inner; why: Inner }, f: Formats) => `${f.clock(p.at)} ${String(p.job)}: ${String(p.why)}`,
-  'board.moreHelpers': (p: { helpers: number; from: number; to: number; jobs: number }, f: Formats) =>
-    `${f.plural(p.helpers, 'One more helper', `${f.number(p.helpers)} more helpers`)} ${f.clock(p.from)} to ${f.clock(p.to)} would do: ${f.number(p.jobs)} jobs have nobody`,
+  'board.burners': 'Burners',
+  'board.burnersTitle': (p: { used: number; has: number; from: number; to: number }, f: Formats) => `${f.number(p.used)} of ${f.number(p.has)} burners taken, ${f.clock(p.from)} to ${f.clock(p.to)}`,
+  'board.moreHelpers': (p: { helpers: number; from: number; to: number; jobs: number; role: string | null }, f: Formats) =>
+    `${f.plural(p.helpers, 'One more helper', `${f.number(p.helpers)} more helpers`)}${p.role === null ? '' : ` (${p.role})`} ${f.clock(p.from)} to ${f.clock(p.to)} would do: ${f.number(p.jobs)} jobs have nobody`,
   'board.needsALook': 'Needs a look',
   'board.allWell': 'Nothing at the moment.',
   'board.stop': 'Stop',

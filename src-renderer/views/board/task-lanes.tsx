@@ -4,6 +4,7 @@ import { useLaneDocument } from '../../app/document';
 import { useSpeaker } from '../../app/speak';
 import { Lane } from '../../parts/lane';
 import { useTimeScale, type TimeScale } from '../../parts/time-scale';
+import { burnersOf, curveOf } from '../day/thing-lanes';
 import { useDensity } from './density';
 import { fitted, rowsOf } from './rows';
 import styles from './board.module.css';
@@ -56,7 +57,30 @@ export const MealLane = memo(function MealLane() {
   );
 });
 
-/** A row for every helper. Work that takes only a part of their attention is drawn low. */
+/** How many burners are taken over the day, of those there are: as high as it is full. */
+function BurnerRow({ y, height }: { readonly y: number; readonly height: number }) {
+  const t = useSpeaker();
+  const { plan } = useLaneDocument();
+  const scale = useTimeScale();
+  const has = plan.event.kitchen.burners.length;
+  const pieces = curveOf(plan.day.tasks, scale.from, scale.to, burnersOf, () => has);
+  return (
+    <g data-burners={has}>
+      {pieces.map((piece, k) => {
+        const to = pieces[k + 1]?.at ?? scale.to;
+        const tall = (Math.min(piece.used, has) / Math.max(1, has)) * height;
+        return piece.used === 0 ? null : (
+          <g key={piece.at}>
+            <title>{t('board.burnersTitle', { used: piece.used, has, from: piece.at, to })}</title>
+            <rect x={scale.x(piece.at)} y={y + height - tall} width={Math.max(1, scale.x(to) - scale.x(piece.at))} height={tall} className={styles['burners']} />
+          </g>
+        );
+      })}
+    </g>
+  );
+}
+
+/** A row for every helper, and one for the burners. Work that takes only a part of their attention is drawn low. */
 export const HandsLane = memo(function HandsLane() {
   const t = useSpeaker();
   const { plan } = useLaneDocument();
@@ -64,10 +88,11 @@ export const HandsLane = memo(function HandsLane() {
   const { people } = plan.event;
   const { handsTop: top, hands: rowHeight, legends } = useDensity();
   const barHeight = rowHeight - 5;
+  const burners = plan.event.kitchen.burners.length > 0 && plan.day.tasks.some((task) => burnersOf(task) > 0);
   return (
     <Lane
-      kind="hands" title={t('lane.hands')} height={Math.max(48, top + people.length * rowHeight)}
-      rows={people.map((p, i) => ({ name: p.name, y: top + i * rowHeight + barHeight / 2 }))}
+      kind="hands" title={t('lane.hands')} height={Math.max(48, top + (people.length + (burners ? 1 : 0)) * rowHeight)}
+      rows={[...people.map((p, i) => ({ name: p.name, y: top + i * rowHeight + barHeight / 2 })), ...(burners ? [{ name: t('board.burners'), y: top + people.length * rowHeight + barHeight / 2 }] : [])]}
       {...(legends && plan.day.tasks.some((task) => task.attention > 0 && task.attention < 0.75) ? { legend: t('board.handsKey') } : {})}
       summary={t('board.handsSummary', { people: people.length, jobs: plan.day.tasks.filter((task) => task.who.length > 0).length })}
     >
@@ -84,6 +109,7 @@ export const HandsLane = memo(function HandsLane() {
           </g>
         );
       })}
+      {burners && <BurnerRow y={top + people.length * rowHeight} height={barHeight} />}
     </Lane>
   );
 });

@@ -1,10 +1,10 @@
 import type { Plan } from '../../../shared/plan';
 import type { Task } from '../../../shared/timeline';
 
-/** A row of the day's picture: a helper, what runs by itself, or jobs nobody could be found for. */
-export interface HelperLane {
+/** A row of the day's picture: a helper, a thing of the kitchen, what runs by itself, or jobs nobody could be found for. */
+export interface DayLane {
   readonly id: string;
-  readonly kind: 'person' | 'itself' | 'nobody';
+  readonly kind: 'person' | 'thing' | 'itself' | 'nobody';
   readonly name: string;
   /** Jobs side by side in as few rows as they need; jobs that share somebody's attention overlap in time. */
   readonly rows: readonly (readonly Task[])[];
@@ -21,10 +21,12 @@ export function stacked(tasks: readonly Task[]): readonly (readonly Task[])[] {
   return rows;
 }
 
-/** The rows of one stretch of time, helpers first in the order of the event. */
-export function lanesOf(plan: Plan, from: number, to: number, names: { readonly itself: string; readonly nobody: string }): readonly HelperLane[] {
+/** The rows of one stretch of time, helpers first in the order of the event; of one helper only when `person` is given. */
+export function lanesOf(plan: Plan, from: number, to: number, names: { readonly itself: string; readonly nobody: string }, person: string | null = null): readonly DayLane[] {
   const tasks = plan.day.tasks.filter((t) => t.end > from && t.start < to);
-  const people = plan.event.people.map((p) => ({ id: p.id, kind: 'person' as const, name: p.name, rows: stacked(tasks.filter((t) => t.who.includes(p.id))) }));
+  const people = plan.event.people.filter((p) => person === null || p.id === person)
+    .map((p) => ({ id: p.id, kind: 'person' as const, name: p.name, rows: stacked(tasks.filter((t) => t.who.includes(p.id))) }));
+  if (person !== null) return people;
   const nobody = stacked(tasks.filter((t) => t.who.length === 0 && t.attention > 0));
   const itself = stacked(tasks.filter((t) => t.who.length === 0 && t.attention === 0));
   return [

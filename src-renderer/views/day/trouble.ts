@@ -26,6 +26,12 @@ function handsWanted(stretch: readonly Late[]): number {
   return Math.max(1, Math.ceil(Math.max(...wanted) - 1e-9));
 }
 
+/** The role that every one of these jobs asks for, the best liked first; null when no role does for all. A day has its own word for who fries. */
+function roleForAll(stretch: readonly Late[]): string | null {
+  const [first, ...rest] = stretch.flatMap((late) => late.jobs).filter((job) => job.attention > 0).map((job) => job.roles ?? []);
+  return first?.find((role) => rest.every((roles) => roles.includes(role))) ?? null;
+}
+
 function joined(stretch: readonly Late[]): Trouble {
   const [one] = stretch;
   if (one === undefined) throw new Error('a stretch has at least one job');
@@ -33,7 +39,7 @@ function joined(stretch: readonly Late[]): Trouble {
   const to = Math.max(...stretch.map(endOf));
   return {
     key: `late ${stretch.map((late) => late.overload.task).join(' ')}`, at: one.first.start,
-    title: { id: 'board.moreHelpers', params: { helpers: handsWanted(stretch), from: one.first.start, to, jobs: stretch.length } },
+    title: { id: 'board.moreHelpers', params: { helpers: handsWanted(stretch), from: one.first.start, to, jobs: stretch.length, role: roleForAll(stretch) } },
     sentences: stretch.map((late) => ({ id: 'board.jobLateWhy', params: { at: late.first.start, job: late.first.name, why: late.overload.message } })),
   };
 }
