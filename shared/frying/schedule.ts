@@ -46,15 +46,18 @@ const friedDishes = (menu: MenuPlan): { dish: DishPlan; frying: Frying }[] =>
 export function scheduleFrying(event: Event, menu: MenuPlan, lines: readonly FryLine[], effort?: number): Schedule {
   const placed: Placed[] = [];
   const change = Math.round(settle(event, 'fry.changeOver').value);
+  // Another kitchen alone leaves guests and menu as they are.
+  const replan = (changed: Event): ReadonlyMap<string, number> =>
+    unmetWith(changed, changed.menu === event.menu && changed.recipes === event.recipes ? menu : planMenu(changed, planGuests(changed)));
   const dishes = friedDishes(menu).map(({ dish, frying }): DishSchedule => {
     const parts = dishParts(event, dish, frying, lines);
     const wanted = portionMinutes(dish.demand.values.map((n) => Math.max(0, Math.round(n))), dish.demand.fromMinute);
     if (parts.length === 0) {
-      return { dish, frying, parts, served: servedPlan(dish, wanted), shortages: shortagesOf(event, dish, frying, [], wanted, wanted, null, unmetWith), leads: [], problem: whyNot(event, dish, wanted.length), waits: [], atLeast: () => 0 };
+      return { dish, frying, parts, served: servedPlan(dish, wanted), shortages: shortagesOf(event, dish, frying, [], wanted, wanted, null, replan), leads: [], problem: whyNot(event, dish, wanted.length), waits: [], atLeast: () => 0 };
     }
     const solutions = solveParts(event, frying, parts, wanted, event.menu.dishes.find((d) => d.id === dish.id)?.fryFresh, effort);
     const unmet = solutions.flatMap((s) => s.unmet);
-    const shortages = shortagesOf(event, dish, frying, parts, wanted, unmet, doubtOf(solutions, parts), unmetWith);
+    const shortages = shortagesOf(event, dish, frying, parts, wanted, unmet, doubtOf(solutions, parts), replan);
     solutions.forEach((solution, at) => {
       const part = parts[at];
       if (part === undefined) return;
@@ -72,8 +75,8 @@ export function scheduleFrying(event: Event, menu: MenuPlan, lines: readonly Fry
 }
 
 /** Portions nobody gets, by dish, with the event planned again from its guests. None is exact; where some go short a quick rule counts them, for it is only asked whether. */
-function unmetWith(event: Event): ReadonlyMap<string, number> {
-  const { dishes } = scheduleFrying(event, planMenu(event, planGuests(event)), fryLines(event, planKitchen(event)), 1);
+function unmetWith(event: Event, menu: MenuPlan): ReadonlyMap<string, number> {
+  const { dishes } = scheduleFrying(event, menu, fryLines(event, planKitchen(event)), 1);
   return new Map(dishes.map((d) => [d.dish.id, d.served.unmet.reduce((a, b) => a + b, 0)]));
 }
 
