@@ -20,6 +20,6 @@ export function contentLine(name: string, value: string): string {
 }
 
 /** Text as a value: backslash, semicolon, comma and line ends escaped, other control signs left out. Source: RFC 5545, section 3.3.11. */
-export const textValue = (text: string): string => [...text.replaceAll('\r\n', '\n')]
+export const textValue = (text: string): string => Array.from(text.replaceAll('\r\n', '\n'))
   .filter((sign) => sign === '\n' || (sign.codePointAt(0) ?? 0) >= 0x20).join('')
   .replaceAll('\\', '\\\\').replaceAll(';', '\\;').replaceAll(',', '\\,').replaceAll('\n', '\\n');

@@ -3,9 +3,10 @@ import { clockChanges, stampOf, type Ahead } from './calendar-time';
 
 const days = (n: number): number => n * 86_400;
 
+const two = (n: number): string => String(n).padStart(2, '0');
+
 const offset = (seconds: number): string => {
   const whole = Math.abs(Math.round(seconds));
-  const two = (n: number): string => String(n).padStart(2, '0');
   const rest = whole % 60;
   return `${seconds < 0 ? '-' : '+'}${two(Math.floor(whole / 3600))}${two(Math.floor(whole / 60) % 60)}${rest === 0 ? '' : two(rest)}`;
 };

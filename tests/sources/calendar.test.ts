@@ -1,6 +1,6 @@
 /** The calendar file against an independent reader of RFC 5545 (the package `ical.js`) and against the time-zone database (Intl). */
 import { readFileSync } from 'node:fs';
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import ICAL from 'ical.js';
 import { describe, expect, test } from 'vitest';
 import { eventSchema, formatsFor, type Event } from '../../shared/event';
@@ -77,7 +77,7 @@ describe('read by an independent parser', () => {
 
   test('names with commas, semicolons, line ends and long ones come back as written; no line is longer than 75 bytes', () => {
     fc.assert(fc.property(fc.string({ unit: 'grapheme', maxLength: 200 }), (text) => {
-      const clean = [...text.replaceAll('\r\n', '\n')].filter((c) => c === '\n' || c.codePointAt(0)! >= 0x20).join('');
+      const clean = Array.from(text.replaceAll('\r\n', '\n')).filter((c) => c === '\n' || c.codePointAt(0)! >= 0x20).join('');
       const file = contentLine('BEGIN', 'VCALENDAR') + contentLine('BEGIN', 'VEVENT') + contentLine('SUMMARY', textValue(text)) + contentLine('END', 'VEVENT') + contentLine('END', 'VCALENDAR');
       for (const line of file.split('\r\n')) expect(Buffer.byteLength(line, 'utf8')).toBeLessThanOrEqual(75);
       const root = new ICAL.Component(ICAL.parse(file) as ConstructorParameters<typeof ICAL.Component>[0]);
