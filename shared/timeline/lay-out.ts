@@ -13,7 +13,7 @@ import { bowlJobs, brewJobs, fillJobs, fillRoom } from './fixed-jobs';
 import { afterJobs, coolJobs, oilAwayJobs, serveJobs, setUpJobs, shopJobs } from './house-jobs';
 import { lengthOf, type Job, type Placed } from './job';
 import { mealJobs } from './meal-jobs';
-import { oilOfStation, type Relief } from './oil-watch';
+import { oilOfStations, type Relief } from './oil-watch';
 import { placeBackward, type Nudge } from './order';
 import { ownJobs } from './own-jobs';
 import { aroundPinned, placePinned } from './pinned';
@@ -159,7 +159,7 @@ export function layOut(event: Event, inputs: DayInputs, order: Order): LaidOut {
   const rested = new Map(changed(restJobs.map((r) => r.job)).map((job) => [job.id, job]));
   const rests = restJobs.flatMap((r): Rest[] => { const job = rested.get(r.job.id); return job === undefined ? [] : [{ ...r, job }]; });
 
-  const oil = event.kitchen.stations.flatMap((station) => oilOfStation(event, resources, frying, station, order.relief));
+  const oil = oilOfStations(event, resources, frying, order.relief);
   const pinned = [...early, ...steps, ...rest, ...own].flatMap((job) => (job.laid?.at === undefined ? [] : [placePinned(resources, job, job.laid.at)]));
   const isOpen = (job: Job): boolean => job.laid?.at === undefined;
   const open = (jobs: readonly Job[]): readonly Job[] => jobs.filter(isOpen);

@@ -67,7 +67,7 @@ const reliefReach = 30;
 function relieved(resources: Resources, watch: Watch, batches: readonly Batch[], relief: 'middle' | 'early' | 'late'): Watch[] {
   const { breakEvery, meal } = resources.values;
   if (watch.helper === null || watch.to - watch.from <= breakEvery) return [watch];
-  const halves = [(watch.from + watch.to - meal) / 2, Math.max(watch.from + reliefReach * 2, watch.to - breakEvery - meal + reliefReach), Math.min(watch.to - meal - reliefReach, watch.from + breakEvery)] as const;
+  const halves = [(watch.from + watch.to - meal) / 2, Math.max(watch.from + reliefReach * 2, watch.to - breakEvery - meal + reliefReach), Math.min(watch.to - meal - reliefReach, watch.from + breakEvery - reliefReach)] as const;
   const [middle, early, late] = halves;
   const from = clear(batches, Math.round(relief === 'early' ? early : relief === 'late' ? late : middle), reliefReach);
   // Long enough to eat: the first clear moment after that.
@@ -76,28 +76,36 @@ function relieved(resources: Resources, watch: Watch, batches: readonly Batch[],
   if (from === null || to === null || from <= watch.from || to >= watch.to) return [watch];
   const able = resources.helpers.filter((h) => h !== watch.helper && h.busy.conflict(from, to, 1) === null && !h.atOil.some((w) => w.from <= to && w.to >= from));
   // Who fries elsewhere is asked last: a swap of two who fry would rest neither.
-  const rank = (h: Helper): number => { const at = ['fryer', 'tea', 'cook', 'runner'].findIndex((role) => h.person.roles.includes(role)); return at < 0 ? 0 : -at; };
+  const rank = (h: Helper): number => { const at = ['fryer', 'tea', 'cook', 'runner'].findIndex((role) => h.person.roles.includes(role)); return at < 0 ? -4 : -at; };
   const other = able.toSorted((a, b) => rank(a) - rank(b) || a.booked - b.booked)[0];
-  return other === undefined ? [watch] : [{ ...watch, to: from }, { from, to, helper: other }, { ...watch, from: to }];
+  if (other === undefined) return [watch];
+  const parts: Watch[] = [{ ...watch, to: from }, { from, to, helper: other }, { ...watch, from: to }];
+  bookWatch(watch, -1);
+  for (const part of parts) bookWatch(part, 1);
+  return parts;
 }
 
-function watchesOf(resources: Resources, sessions: readonly OilSession[], batches: readonly Batch[], relief: Relief): Watch[] {
+function watchesOf(resources: Resources, sessions: readonly OilSession[], batches: readonly Batch[]): Watch[] {
   const watches: Watch[] = [];
   for (const hot of hotStretches(sessions)) {
     let from = hot.from;
     while (from < hot.to) {
-      const next = nextWatch(resources, batches, from, hot.to);
-      for (const watch of relief === null ? [next] : relieved(resources, next, batches, relief)) {
-        watches.push(watch);
-        if (watch.helper === null) continue;
-        watch.helper.busy.add(watch.from, watch.to, 1);
-        watch.helper.atOil.push({ from: watch.from, to: watch.to });
-        watch.helper.booked += watch.to - watch.from;
-      }
-      from = next.to;
+      const watch = nextWatch(resources, batches, from, hot.to);
+      watches.push(watch);
+      bookWatch(watch, 1);
+      from = watch.to;
     }
   }
   return watches;
+}
+
+/** Books whoever is at the oil for the whole time, or gives them back. */
+function bookWatch({ helper, from, to }: Watch, sign: 1 | -1): void {
+  if (helper === null) return;
+  helper.busy.add(from, to, sign);
+  helper.booked += sign * (to - from);
+  if (sign === 1) helper.atOil.push({ from, to });
+  else helper.atOil.splice(helper.atOil.findIndex((w) => w.from === from && w.to === to), 1);
 }
 
 /** Books things only: whoever is at the oil has been booked for the whole time already. */
@@ -110,14 +118,20 @@ function put(resources: Resources, job: Job, start: number, helper: Helper | nul
 }
 
 /**
- * Oil and batches of one station: heating, watching from heat-on to heat-off, each batch. One person is at the oil of a station and does
- * nothing else; when their hours end they hand over between two batches.
+ * Oil and batches of every station: heating, watching from heat-on to heat-off, each batch. One person is at the oil of a station and does
+ * nothing else; when their hours end they hand over between two batches. Who takes over for a while is looked for when every station has somebody.
  * @param relief where somebody takes over for a while in a watch longer than anybody should work without a break.
  */
-export function oilOfStation(event: Event, resources: Resources, frying: FryingPlan, station: Station, relief: Relief = null): Placed[] {
-  const sessions = frying.sessions.filter((s) => s.station === station.id);
-  const batches = frying.batches.filter((b) => b.station === station.id);
-  const watches = watchesOf(resources, sessions, batches, relief);
+export function oilOfStations(event: Event, resources: Resources, frying: FryingPlan, relief: Relief = null): Placed[] {
+  const stations = event.kitchen.stations.map((station) => {
+    const sessions = frying.sessions.filter((s) => s.station === station.id);
+    const batches = frying.batches.filter((b) => b.station === station.id);
+    return { station, sessions, batches, watches: watchesOf(resources, sessions, batches) };
+  });
+  return stations.flatMap(({ watches, ...s }) => oilOfStation(event, resources, { ...s, watches: relief === null ? watches : watches.flatMap((w) => relieved(resources, w, s.batches, relief)) }));
+}
+
+function oilOfStation(event: Event, resources: Resources, { station, sessions, batches, watches }: { readonly station: Station; readonly sessions: readonly OilSession[]; readonly batches: readonly Batch[]; readonly watches: readonly Watch[] }): Placed[] {
   const share = resources.values.watching / Math.max(1, new Set([...sessions.map((s) => s.pan), ...batches.map((b) => b.pan)]).size);
   const batchShare = share * ((1 - resources.values.watching) / resources.values.watching);
   const placed: Placed[] = [];

@@ -21,7 +21,7 @@ const setUpLongBefore = (placed: readonly Placed[]): number =>
 
 /** Orders in which the day is laid out until one has everything; the first of the best is kept. */
 export const orders: readonly Order[] = [
-  { setUpFirst: false, restsFirst: false, relief: 'middle' }, { setUpFirst: false, restsFirst: false, relief: 'early' }, { setUpFirst: false, restsFirst: true, relief: 'middle' },
+  { setUpFirst: false, restsFirst: false, relief: 'middle' }, { setUpFirst: false, restsFirst: false, relief: 'early' }, { setUpFirst: false, restsFirst: false, relief: 'late' }, { setUpFirst: false, restsFirst: true, relief: 'middle' },
   { setUpFirst: true, restsFirst: false, relief: 'middle' }, { setUpFirst: false, restsFirst: false, relief: null }, { setUpFirst: true, restsFirst: false, relief: null },
 ];
 

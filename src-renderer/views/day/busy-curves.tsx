@@ -22,13 +22,13 @@ function Curve({ row, y, scale }: { readonly row: Row; readonly y: number; reado
       <text x={-12} y={y + 41} textAnchor="end" className={styles['curveNote']}>{t('view.day.curveMost', { most: Math.ceil(row.most - 1e-9), of: Math.max(0, ...row.pieces.map((p) => p.has)) })}</text>
       <path d={`${line((p) => p.used)} V${base} H${scale.x(row.pieces[0]?.at ?? scale.from)} Z`} className={styles['used']} />
       <path d={line((p) => p.has)} className={styles['has']} />
-      <line x1={-112} x2={scale.width} y1={base} y2={base} className={styles['under']} />
+      <line x1={-110} x2={scale.width} y1={base} y2={base} className={styles['under']} />
     </g>
   );
 }
 
 /** How busy hands and burners are over the day, against what there is; the same clock as the lanes. */
-export function BusyCurves({ plan, from, to, person }: { readonly plan: Plan; readonly from: number; readonly to: number; readonly person: string | null }) {
+export function BusyCurves({ plan, from, to, person, gutter }: { readonly plan: Plan; readonly from: number; readonly to: number; readonly person: string | null; readonly gutter: number }) {
   const t = useSpeaker();
   const { event, day } = plan;
   const people = event.people.filter((p) => person === null || p.id === person);
@@ -42,7 +42,7 @@ export function BusyCurves({ plan, from, to, person }: { readonly plan: Plan; re
   ];
   if (rows.length === 0) return null;
   return (
-    <ClockPicture from={from} to={to} height={rows.length * rowHeight} gutter={112} right={36} label={t('view.day.curves')}>
+    <ClockPicture from={from} to={to} height={rows.length * rowHeight} gutter={gutter} right={36} label={t('view.day.curves')}>
       {(scale) => rows.map((row, k) => <Curve key={row.id} row={row} y={k * rowHeight} scale={scale} />)}
     </ClockPicture>
   );

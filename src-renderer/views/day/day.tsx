@@ -82,7 +82,7 @@ export function Day() {
           <div ref={box}><LanesPicture lanes={lanes} from={hours.from} to={hours.to} chosen={chosen} onChoose={setChosen} moves={moves} /></div>
           <p className={styles['note']}>{t('view.day.keySlip')}</p>
           {task !== undefined && <JobPanel task={task} names={names} onChoose={setChosen} />}
-          <BusyCurves plan={plan} from={hours.from} to={hours.to} person={only} />
+          <BusyCurves plan={plan} from={hours.from} to={hours.to} person={only} gutter={by === 'things' ? 168 : 112} />
           <p className={styles['note']}>{t('view.day.curveKey')}</p>
         </ViewSection>
       )}

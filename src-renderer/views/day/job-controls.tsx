@@ -28,7 +28,7 @@ export function JobControls({ task, own, onGone }: { readonly task: Task; readon
   const press = (made: EditResult): void => { const answer = edit(made); setProblem(answer === null ? null : t.message(answer)); };
   const first = firstOfJob(task, plan.day.tasks);
   const hands = plan.day.tasks.filter((o) => jobOf(o) === ref.key && o.attention > 0);
-  const minutes = hands.reduce((n, o) => n + o.end - o.start, 0);
+  const minutes = hands[0] === undefined ? 0 : hands[0].end - hands[0].start;
   const free = !hasOwnPlan(task);
   return (
     <div className={styles['controls']}>

@@ -36,6 +36,8 @@ export function LanesPicture({ lanes, from, to, chosen, onChoose, moves }: Pictu
   const { plan } = useDocument();
   const now = useNow(plan.event.day);
   const late = new Set(plan.day.overloads.flatMap((o) => [o.task, ...o.also]));
+  // Things have longer names than people.
+  const gutter = lanes.some((lane) => lane.kind === 'thing') ? 168 : 112;
   const height = lanes.reduce((sum, lane) => sum + laneHeight(lane), 0);
   const order = lanes.flatMap((lane) => lane.rows.flat()).toSorted((a, b) => a.start - b.start || (a.id < b.id ? -1 : 1));
   const group = useRef<HTMLDivElement>(null);
@@ -52,7 +54,7 @@ export function LanesPicture({ lanes, from, to, chosen, onChoose, moves }: Pictu
   };
   return (
     <div ref={group} role="group" tabIndex={0} aria-label={t('view.day.lanesGroup')} aria-describedby="day-keys" className={styles['group']} onKeyDown={onKey}>
-      <ClockPicture from={from} to={to} height={height} gutter={112} right={36} label={t('view.day.lanes')}>
+      <ClockPicture from={from} to={to} height={height} gutter={gutter} right={36} label={t('view.day.lanes')}>
         {(scale) => {
           let top = 0;
           const block = (lane: DayLane, task: Task, y: number) => {
@@ -86,7 +88,7 @@ export function LanesPicture({ lanes, from, to, chosen, onChoose, moves }: Pictu
                 return (
                   <g key={lane.id} data-lane-kind={lane.kind} data-lane={lane.id}>
                     <rect x={0} y={y} width={scale.width} height={laneHeight(lane) - laneGap / 2} className={styles['laneArea']} />
-                    <line x1={-112} x2={scale.width} y1={y + laneHeight(lane) - laneGap / 2} y2={y + laneHeight(lane) - laneGap / 2} className={styles['under']} />
+                    <line x1={-gutter} x2={scale.width} y1={y + laneHeight(lane) - laneGap / 2} y2={y + laneHeight(lane) - laneGap / 2} className={styles['under']} />
                     <text x={-12} y={y + 17} textAnchor="end" className={styles['laneName']}>{lane.name}</text>
                     {lane.rows.map((row, i) => row.map((task) => block(lane, task, y + i * rowHeight)))}
                   </g>

@@ -45,7 +45,7 @@ describe('jobs nobody is free for', () => {
 
   it('are told together when they lie near each other, whatever their order', () => {
     const told = of(job('c', 930, 980), job('a', 860, 900), job('b', 915, 930));
-    expect(told.map((x) => x.title)).toEqual([{ id: 'board.moreHelpers', params: { helpers: 1, from: 860, to: 980, jobs: 3 } }]);
+    expect(told.map((x) => x.title)).toEqual([{ id: 'board.moreHelpers', params: { helpers: 1, from: 860, to: 980, jobs: 3, role: null } }]);
     expect(told[0]?.sentences).toHaveLength(3);
   });
 
