@@ -1,7 +1,8 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { record, removeTrial, setPrecautions, setTrial, startHistory, takeTrial, undo, type EditResult } from '../../../shared/edit';
-import { serialiseEvent, type Event } from '../../../shared/event';
+import { hasWritingPlace, precautionsSchema, serialiseEvent, trialSchema, type Event } from '../../../shared/event';
+import { hasFieldName } from '../../../shared/words/catalogue/fields';
 import { demo } from '../demo/demo';
 
 const { precautions: _answered, ...lantern } = demo('lantern-evening');
@@ -21,6 +22,11 @@ describe('precautions', () => {
     expect(setPrecautions(lantern, { wallMetres: -1 })).toMatchObject({ path: 'precautions.wallMetres' });
     expect(setPrecautions(lantern, { oilSigns: 6 })).toMatchObject({ path: 'precautions.oilSigns' });
   });
+});
+
+describe('their fields', () => {
+  const keys = ['trials', 'precautions', ...Object.keys(trialSchema.shape), ...Object.keys(precautionsSchema.shape)];
+  it.each(keys)('%s has a place in the file and a name', (key) => expect([hasWritingPlace(key), hasFieldName(key)]).toEqual([true, true]));
 });
 
 describe('cards and precautions', () => {
