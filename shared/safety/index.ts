@@ -3,4 +3,4 @@ export * from './types';
 export type { SafetyInput } from './rule';
 export { coolestOil, oilStopC, warmestOil } from './rules/oil-heat';
 export { planSafety } from './plan-safety';
-export { usGroups } from './profile';
+export { limitsOf, usGroups } from './profile';

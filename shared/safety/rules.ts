@@ -18,7 +18,7 @@ import { riceClock } from './rules/rice';
 import { friedClock, timeOut, timeOutHot } from './rules/time-out';
 import { watchedOil } from './rules/watch';
 import { bigCooling, coolingStep, madeTooEarly, oldRice, reheatedTwice, riceCools, riceCoolsLong, slowCooling, slowReheat } from './rules/ahead';
-import { behind, toldRules } from './rules/behind';
+import { behind, behindSure, toldRules } from './rules/behind';
 import { farCarry, heavyPot, hotCarry, hotOilMoved, muchTooHeavy, teamLift } from './rules/carrying';
 import { childLine, cutOut, dryFood, extinguisher, nextFlame, outdoorFryer, spentOil, starchyFood } from './rules/fire';
 import { adultsPour, flaskTable, hotMilk, veryHotCup } from './rules/flask-table';
@@ -38,7 +38,7 @@ export const rules: readonly Rule[] = [
   heavyPot, muchTooHeavy, teamLift, hotCarry, farCarry, hotOilMoved, flaskTable, adultsPour, veryHotCup, hotMilk, handwash, tongs, illHelper, openFood, occasion, caterer, venue, emergencyKnown,
   temperatureChecks, onIce, relishOut, batterOld, batterTooOld, slowCooling, coolingStep, bigCooling, reheatedTwice, slowReheat, madeTooEarly, oldRice, riceCools, riceCoolsLong,
   beanFamily, peanutAndPulses, asafoetida, coconut, roundFood, tornPieces, wholeNuts, childCaffeine, decafOffered, chilliBowl, ...toldRules,
-  behind('HH-04', 'warn', hotMargin), behind('HH-06', 'warn', hotMargin), behind('TC-03', 'stop', timeOut), behind('TC-04', 'stop', timeOut), behind('TC-05', 'caution', timeOut), behind('PR-06', 'caution', oldRice), behind('BO-02', 'warn', plantsInOil), behind('BO-03', 'stop', plantsInOil),
-  behind('SC-01', 'caution', hotCup), behind('SC-02', 'caution', veryHotCup), behind('SC-05', 'caution', veryHotCup), behind('CD-07', 'caution', childCaffeine), behind('AC-02', 'caution', starchyFood), behind('LF-03', 'warn', heavyPot), behind('HY-04', 'caution', handwash),
+  behind('HH-04', 'warn', hotMargin), behind('HH-06', 'warn', hotMargin), behind('TC-03', 'stop', timeOut), behind('TC-04', 'stop', timeOut), behind('TC-05', 'caution', timeOut), behindSure('PR-06', 'caution'), behind('BO-02', 'warn', plantsInOil), behind('BO-03', 'stop', plantsInOil),
+  behindSure('SC-01', 'caution'), behindSure('SC-02', 'caution'), behindSure('SC-05', 'caution'), behindSure('CD-07', 'caution'), behindSure('AC-02', 'caution'), behindSure('LF-03', 'warn'), behind('HY-04', 'caution', handwash),
   potLift, burnerInside, cylinderInside, circuitLoad, ukPlug, labelGroups, higherRisk,
 ];

@@ -1,7 +1,8 @@
+import type { DispenserPlan } from '../../drinks';
 import { highest } from '../../measure';
 import { safetyRule } from '../../reference';
 import type { Hit, Rule, Subject } from '../rule';
-import { cupCelsius, fullMinutes, hotDispensers } from './cup';
+import { cupCelsius, hotDispensers } from './cup';
 import { childrenOf, factRule, hotDrinks, needsFact, small, yesNo, young } from './facts';
 
 /** A flask heavier than this stands no higher than a metre, and steady (rule SC-07, common practice). */
@@ -36,7 +37,9 @@ export const adultsPour: Rule = factRule({
 
 const veryHot = safetyRule('SC-04').limit ?? 0;
 const scald = safetyRule('SC-03').limit ?? 0;
-const hottestCups = (s: Subject) => hotDispensers(s).map(({ dispenser, dish }) => ({ dispenser, dish, celsius: cupCelsius(s.event, highest(fullMinutes(dispenser).map((m) => m.celsius))) })).filter((c) => Number.isFinite(c.celsius));
+/** Hottest minute with something in the flask; no list is made of them, for a plan follows a drag. */
+const hottest = (d: DispenserPlan): number => d.celsius.reduce<number>((most, c, i) => ((d.litres[i] ?? 0) > 0 && c > most ? c : most), -Infinity);
+const hottestCups = (s: Subject) => hotDispensers(s).map(({ dispenser, dish }) => ({ dispenser, dish, celsius: cupCelsius(s.event, hottest(dispenser)) })).filter((c) => Number.isFinite(c.celsius));
 
 /** SC-04: a drink is 65 °C or cooler when it is first drunk. What is hotter than 71 °C is left to SC-03. */
 export const veryHotCup: Rule = {
