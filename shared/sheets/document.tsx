@@ -1,5 +1,6 @@
 import { renderToStaticMarkup } from 'react-dom/server';
 import { cardsCss } from './cards/css-cards';
+import { checklistsCss } from './checklists/css-checklists';
 import { labelsCss } from './labels/css-labels';
 import { frameCss } from './paper/css-frame';
 import { tableCss } from './paper/css-tables';
@@ -7,7 +8,7 @@ import { pageCss, pageName } from './paper/page-css';
 import type { Sheet } from './types';
 
 /** The print stylesheet of all sheets, without page rules and fonts. One source for preview, print and PDF. */
-export const sheetCss = `${frameCss}${tableCss}${labelsCss}${cardsCss}`;
+export const sheetCss = `${frameCss}${tableCss}${labelsCss}${cardsCss}${checklistsCss}`;
 
 /** Page rules for these sheets printed as one document: size, margins, head and foot of every page. */
 export const sheetPageCss = (sheets: readonly Sheet[]): string => sheets.map((s, at) => pageCss(s, at, sheets.length === 1)).join('\n');

@@ -5,6 +5,8 @@ import { say, type Formats } from '../words';
 import { emergencyDrafts } from './cards/emergency-card';
 import { firstBatchDrafts } from './cards/first-batch-card';
 import { oilDrafts } from './cards/oil-card';
+import { checklistDrafts } from './checklists/checklists';
+import { coolingDrafts } from './checklists/cooling';
 import { dayDrafts, helperDrafts } from './day/day';
 import { drinksDrafts } from './drinks/drinks';
 import { fryDrafts } from './fry/fry';
@@ -20,7 +22,7 @@ import { versionOf, type SheetVersion } from './version';
 
 const builders: Readonly<Record<SheetKind, (context: SheetContext) => readonly SheetDraft[]>> = {
   fry: fryDrafts, drinks: drinksDrafts, shopping: shoppingDrafts, prep: prepDrafts, day: dayDrafts, helpers: helperDrafts, labels: dishLabelDrafts, boxes: boxDrafts,
-  firstBatch: firstBatchDrafts, oil: oilDrafts, emergency: emergencyDrafts,
+  firstBatch: firstBatchDrafts, oil: oilDrafts, checklists: checklistDrafts, cooling: coolingDrafts, emergency: emergencyDrafts,
 };
 
 const fileText = (text: string): string => text.normalize('NFKD').replaceAll(/[^A-Za-z0-9]+/g, '-').replaceAll(/^-+|-+$/g, '').toLowerCase();

@@ -5,7 +5,7 @@ import type { Names } from './names';
 import type { PrintedRow, Reprint } from './reprint';
 
 /** Kinds of sheet, in the order they are offered and printed. */
-export const sheetKinds = ['fry', 'drinks', 'shopping', 'prep', 'day', 'helpers', 'labels', 'boxes', 'firstBatch', 'oil', 'emergency'] as const;
+export const sheetKinds = ['fry', 'drinks', 'shopping', 'prep', 'day', 'helpers', 'labels', 'boxes', 'firstBatch', 'oil', 'checklists', 'cooling', 'emergency'] as const;
 /** A kind of sheet. */
 export type SheetKind = (typeof sheetKinds)[number];
 /** Paper the layout is made for; A4 210 × 297 mm, Letter 215.9 × 279.4 mm. */

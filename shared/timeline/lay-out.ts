@@ -73,6 +73,8 @@ function allStepJobs({ menu, frying, drinks }: DayInputs, hands: number): Job[] 
   });
 }
 
+const isOpen = (job: Job): boolean => job.laid?.at === undefined;
+
 /** Places jobs one by one, each after those it waits for that are in the list. */
 function placeEach(resources: Resources, jobs: readonly Job[]): Placed[] {
   const ends = new Map<string, number>();
@@ -161,7 +163,6 @@ export function layOut(event: Event, inputs: DayInputs, order: Order): LaidOut {
 
   const oil = oilOfStations(event, resources, frying, order.relief);
   const pinned = [...early, ...steps, ...rest, ...own].flatMap((job) => (job.laid?.at === undefined ? [] : [placePinned(resources, job, job.laid.at)]));
-  const isOpen = (job: Job): boolean => job.laid?.at === undefined;
   const open = (jobs: readonly Job[]): readonly Job[] => jobs.filter(isOpen);
   const noRests: { person: string; message: Message }[] = [];
   const inRelief = rests.map((r) => (r.job.laid === undefined ? placeInRelief(resources, r) : null));

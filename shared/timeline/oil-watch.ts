@@ -63,6 +63,12 @@ export type Relief = 'middle' | 'early' | 'late' | null;
 /** How far from its place a relief may be, in minutes. Common practice, no source. */
 const reliefReach = 30;
 
+/** Who fries elsewhere is asked last: a swap of two who fry would rest neither. */
+function reliefRank(h: Helper): number {
+  const at = ['fryer', 'tea', 'cook', 'runner'].findIndex((role) => h.person.roles.includes(role));
+  return at < 0 ? -4 : -at;
+}
+
 /** A watch too long for one person, with somebody else for the length of a meal, between two batches; the watch as it was when nobody is free. */
 function relieved(resources: Resources, watch: Watch, batches: readonly Batch[], relief: 'middle' | 'early' | 'late'): Watch[] {
   const { breakEvery, meal } = resources.values;
@@ -75,9 +81,7 @@ function relieved(resources: Resources, watch: Watch, batches: readonly Batch[],
   const to = from === null ? null : [from + meal, ...ends].find((t) => !batches.some((b) => b.dropAt < t && b.panFreeAt > t)) ?? null;
   if (from === null || to === null || from <= watch.from || to >= watch.to) return [watch];
   const able = resources.helpers.filter((h) => h !== watch.helper && h.busy.conflict(from, to, 1) === null && !h.atOil.some((w) => w.from <= to && w.to >= from));
-  // Who fries elsewhere is asked last: a swap of two who fry would rest neither.
-  const rank = (h: Helper): number => { const at = ['fryer', 'tea', 'cook', 'runner'].findIndex((role) => h.person.roles.includes(role)); return at < 0 ? -4 : -at; };
-  const other = able.toSorted((a, b) => rank(a) - rank(b) || a.booked - b.booked)[0];
+  const other = able.toSorted((a, b) => reliefRank(a) - reliefRank(b) || a.booked - b.booked)[0];
   if (other === undefined) return [watch];
   const parts: Watch[] = [{ ...watch, to: from }, { from, to, helper: other }, { ...watch, from: to }];
   bookWatch(watch, -1);

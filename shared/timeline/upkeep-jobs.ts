@@ -38,9 +38,10 @@ export function storeJobs(takes: DayValues, menu: MenuPlan, cooling: readonly Jo
   });
 }
 
+const holds = (p: Placed): boolean => p.things && p.job.stretches.some((s) => s.needs.some((n) => n.thing.split(':')[0] === 'pot'));
+
 /** Pots that a step fills and no later step of the dish goes on with: they stand until they are washed. Earliest end first. */
 function emptied(steps: readonly Placed[]): Placed[] {
-  const holds = (p: Placed): boolean => p.things && p.job.stretches.some((s) => s.needs.some((n) => n.thing.split(':')[0] === 'pot'));
   const pots = steps.filter(holds);
   return pots.filter((p) => !pots.some((o) => o !== p && o.job.about.dish === p.job.about.dish && o.start >= p.start + lengthOf(p.job) - 1e-9)).toSorted((a, b) => a.start + lengthOf(a.job) - b.start - lengthOf(b.job) || (a.job.id < b.job.id ? -1 : 1));
 }

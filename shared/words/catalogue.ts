@@ -21,6 +21,7 @@ import { rulesWords } from './catalogue/rules';
 import { safetyPlaceWords } from './catalogue/safety-place';
 import { safetyWords } from './catalogue/safety';
 import { sheetsCardsWords } from './catalogue/sheets-cards';
+import { sheetsChecklistsWords } from './catalogue/sheets-checklists';
 import { sheetsLabelsWords } from './catalogue/sheets-labels';
 import { sheetsWords } from './catalogue/sheets';
 import { shelfWords } from './catalogue/shelf';
@@ -36,6 +37,6 @@ import { viewRecipesWords } from './catalogue/view-recipes';
 /** Every sentence and label on screen, on paper and in the terminal. One language today; a second one is a second object of this type. */
 export const catalogue = {
   ...boardWords, ...buyingWords, ...calendarWords, ...calibrationWords, ...commandWords, ...dayClashWords, ...dayJobsWords, ...drinksWords, ...editWords, ...eventWords, ...fryingWords, ...guestsWords,
-  ...hostWords, ...kitchenWords, ...measuringWords, ...ownFigureWords, ...menuWords, ...recipeWords, ...recipeFiguresWords, ...reportWords, ...rulesWords, ...safetyWords, ...safetyPlaceWords, ...sheetsWords, ...sheetsCardsWords, ...sheetsLabelsWords, ...shelfWords, ...shellWords,
+  ...hostWords, ...kitchenWords, ...measuringWords, ...ownFigureWords, ...menuWords, ...recipeWords, ...recipeFiguresWords, ...reportWords, ...rulesWords, ...safetyWords, ...safetyPlaceWords, ...sheetsWords, ...sheetsCardsWords, ...sheetsChecklistsWords, ...sheetsLabelsWords, ...shelfWords, ...shellWords,
   ...timelineWords, ...unitsWords, ...viewFirstBatchWords, ...viewPrecautionsWords, ...viewPrepWords, ...viewRecipesWords, ...viewRecipeEditWords,
 } as const;

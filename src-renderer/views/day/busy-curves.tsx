@@ -10,6 +10,8 @@ const curveHeight = 36;
 
 interface Row { readonly id: string; readonly name: string; readonly pieces: readonly CurvePiece[]; readonly most: number }
 
+const most = (pieces: readonly CurvePiece[]): number => Math.max(0, ...pieces.map((p) => p.used));
+
 function Curve({ row, y, scale }: { readonly row: Row; readonly y: number; readonly scale: TimeScale }) {
   const t = useSpeaker();
   const top = Math.max(1, ...row.pieces.map((p) => Math.max(p.used, p.has)));
@@ -35,7 +37,6 @@ export function BusyCurves({ plan, from, to, person, gutter }: { readonly plan: 
   const there = (at: number): number => people.filter((p) => p.from <= at && at < p.to).length;
   const hands = curveOf(day.tasks.filter((task) => task.kind !== 'rest'), from, to, (task) => task.attention * task.who.filter((w) => people.some((p) => p.id === w)).length, there, people.flatMap((p) => [p.from, p.to]));
   const burners = curveOf(day.tasks, from, to, burnersOf, () => event.kitchen.burners.length);
-  const most = (pieces: readonly CurvePiece[]): number => Math.max(0, ...pieces.map((p) => p.used));
   const rows: Row[] = [
     ...(people.length > 0 ? [{ id: 'hands', name: person === null ? t('view.day.curveHands') : (people[0]?.name ?? ''), pieces: hands, most: most(hands) }] : []),
     ...(event.kitchen.burners.length > 0 && person === null ? [{ id: 'burners', name: t('view.day.curveBurners'), pieces: burners, most: most(burners) }] : []),

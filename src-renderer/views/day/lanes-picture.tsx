@@ -40,7 +40,8 @@ export function LanesPicture({ lanes, from, to, chosen, onChoose, moves }: Pictu
   const gutter = lanes.some((lane) => lane.kind === 'thing') ? 168 : 112;
   const height = lanes.reduce((sum, lane) => sum + laneHeight(lane), 0);
   const order = lanes.flatMap((lane) => lane.rows.flat()).toSorted((a, b) => a.start - b.start || (a.id < b.id ? -1 : 1));
-  const group = useRef<HTMLDivElement>(null);
+  const keys = useRef<HTMLButtonElement>(null);
+  const held = order.find((task) => task.id === chosen);
   const onKey = (e: KeyboardEvent): void => {
     const at = order.findIndex((task) => task.id === chosen);
     const task = order[at];
@@ -53,7 +54,10 @@ export function LanesPicture({ lanes, from, to, chosen, onChoose, moves }: Pictu
     if (next !== undefined) onChoose(next.id);
   };
   return (
-    <div ref={group} role="group" tabIndex={0} aria-label={t('view.day.lanesGroup')} aria-describedby="day-keys" className={styles['group']} onKeyDown={onKey}>
+    <div className={styles['group']}>
+      <button ref={keys} type="button" className={styles['keys']} aria-describedby="day-keys" onKeyDown={onKey}>
+        {held === undefined ? t('view.day.keysNone') : t('view.day.keysAt', { at: held.start, job: t.message(held.name) })}
+      </button>
       <ClockPicture from={from} to={to} height={height} gutter={gutter} right={36} label={t('view.day.lanes')}>
         {(scale) => {
           let top = 0;
@@ -66,7 +70,7 @@ export function LanesPicture({ lanes, from, to, chosen, onChoose, moves }: Pictu
             return (
               <g
                 key={`${lane.id} ${task.id}`} className={styles['block']} data-part={task.attention > 0 && task.attention < 1} data-chosen={task.id === chosen} data-task={task.id} data-kind={task.kind} data-held={task.held}
-                data-late={late.has(task.id)} data-still={standsAtOil(task)} onClick={() => { onChoose(task.id); group.current?.focus({ preventScroll: true }); }}
+                data-late={late.has(task.id)} data-still={standsAtOil(task)} onClick={() => { onChoose(task.id); keys.current?.focus({ preventScroll: true }); }}
                 onPointerDown={(e) => { onChoose(task.id); moves.grab(task)(e); }} onPointerMove={moves.pull(scale)} onPointerUp={moves.drop} onPointerCancel={moves.drop}
               >
                 <title>{words}</title>

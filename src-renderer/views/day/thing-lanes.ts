@@ -9,9 +9,10 @@ interface Unit {
   readonly name: string;
 }
 
+const named = (kind: string, list: readonly { readonly id: string; readonly name: string }[]): Unit[] => list.map((x) => ({ kind, id: x.id, name: x.name }));
+
 /** Everything of the kitchen that jobs occupy, one by one: named things by their names, ovens and places at the counter by number. */
 function unitsOf({ event: { kitchen } }: Plan, numbered: (kind: 'oven' | 'counter', n: number, of: number) => string): Unit[] {
-  const named = (kind: string, list: readonly { readonly id: string; readonly name: string }[]): Unit[] => list.map((x) => ({ kind, id: x.id, name: x.name }));
   const many = (kind: 'oven' | 'counter', of: number): Unit[] => Array.from({ length: of }, (_, k) => ({ kind, id: String(k + 1), name: numbered(kind, k + 1, of) }));
   return [...named('burner', kitchen.burners), ...named('pot', kitchen.pots), ...named('pan', kitchen.pans), ...named('urn', kitchen.dispensers.filter((d) => d.brewsW !== undefined)), ...many('oven', kitchen.ovens), ...many('counter', kitchen.counterPlaces)];
 }
