@@ -6,7 +6,7 @@ import type { DayValues } from './day-values';
 import type { Job } from './job';
 
 /** How long before its moment a checklist may be read, and how long after closing the last one. Minutes; common practice, no source. */
-const room = 20;
+const room = 45;
 const lastWithin = 90;
 /** The evening before, from six to nine, in minutes from the event's midnight. */
 const evening = { from: -360, to: -180 };

@@ -75,6 +75,8 @@ function allStepJobs({ menu, frying, drinks }: DayInputs, hands: number): Job[] 
 
 const isOpen = (job: Job): boolean => job.laid?.at === undefined;
 
+const open = (jobs: readonly Job[]): readonly Job[] => jobs.filter(isOpen);
+
 /** Places jobs one by one, each after those it waits for that are in the list. */
 function placeEach(resources: Resources, jobs: readonly Job[]): Placed[] {
   const ends = new Map<string, number>();
@@ -148,7 +150,8 @@ export function layOut(event: Event, inputs: DayInputs, order: Order): LaidOut {
   const trip = Math.max(1, Math.round(settle(event, 'drinks.tripMinutes').value));
   const room = fillRoom(Math.round(settle(event, 'drinks.refillLead').value), trip);
   const fixed = changed([...bowlJobs(menu, frying, values.handsOn), ...brewJobs(menu, drinks, values.handsOn, room), ...fillJobs(drinks, trip, room)]);
-  const early = changed([...(hosting ? [...setUpJobs(values, event, frying, drinks.dispensers.length > 0 || drinks.rounds.length > 0), ...mealJobs(values, event, menu)] : []), ...checkJobs(values, event, frying, hosting)]);
+  // Checklists first: two minutes each, and few minutes in which they make sense.
+  const early = changed([...checkJobs(values, event, frying, hosting), ...(hosting ? [...setUpJobs(values, event, frying, drinks.dispensers.length > 0 || drinks.rounds.length > 0), ...mealJobs(values, event, menu)] : [])]);
   const steps = changed(allStepJobs(inputs, values.handsOn));
   const cooling = something ? coolJobs(values, event, menu) : [];
   const rest = changed([
@@ -163,7 +166,6 @@ export function layOut(event: Event, inputs: DayInputs, order: Order): LaidOut {
 
   const oil = oilOfStations(event, resources, frying, order.relief);
   const pinned = [...early, ...steps, ...rest, ...own].flatMap((job) => (job.laid?.at === undefined ? [] : [placePinned(resources, job, job.laid.at)]));
-  const open = (jobs: readonly Job[]): readonly Job[] => jobs.filter(isOpen);
   const noRests: { person: string; message: Message }[] = [];
   const inRelief = rests.map((r) => (r.job.laid === undefined ? placeInRelief(resources, r) : null));
   const others = rests.filter((_, at) => inRelief[at] === null);

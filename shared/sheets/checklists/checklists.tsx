@@ -1,5 +1,4 @@
 import type { ReactElement } from 'react';
-import { safetyRule } from '../../reference';
 import { say, sayMessage } from '../../words';
 import { TickBox } from '../paper/marks';
 import type { SheetContext, SheetDraft } from '../types';
@@ -17,7 +16,7 @@ function Points({ list, context }: { readonly list: Checklist; readonly context:
           return <li key={words}><TickBox /><span>{words}</span><span className="kind">{say(f, `sheets.check.kind.${point.kind}`)}</span></li>;
         })}
       </ul>
-      <p className="signed"><span>{say(f, 'sheets.check.name')}</span><span className="line" /><span>{say(f, 'sheets.check.time')}</span><span className="line short" /></p>
+      <p className="signed"><span>{say(f, 'sheets.check.name')}</span><span className="line" /><span>{say(f, 'sheets.check.time')}</span><span className="line when" /></p>
     </section>
   );
 }
@@ -32,7 +31,7 @@ export function checklistDrafts(context: SheetContext): readonly SheetDraft[] {
     <>
       {lists.map((list) => <Points key={list.id} list={list} context={context} />)}
       <div className="cautions">
-        <p className="small">{say(f, 'sheets.check.sources', { sources: rules.map((id) => `${id}: ${safetyRule(id).source}`) })}</p>
+        <p className="small">{say(f, 'sheets.check.sources', { rules })}</p>
         <p className="small">{say(f, 'sheets.guidance')}</p>
       </div>
     </>

@@ -24,8 +24,8 @@ function Row({ left, context }: { readonly left: Leftover; readonly context: She
     <tr>
       <td className="tickcell"><TickBox /></td>
       <td><strong>{left.dish.name}</strong>{jobs.map((t) => <p key={t.id} className="small">{say(f, t.kind === 'cool' ? 'sheets.cooling.coolAt' : 'sheets.cooling.storeAt', { at: t.start, who: t.who.length === 0 ? say(f, 'sheets.day.nobody') : f.list(t.who.map(names.person)) })}</p>)}</td>
-      <td className="mid strong nowrap">{f.clock(off)}</td>
-      <td className="mid strong nowrap">{f.clock(off + within * 60)}</td>
+      <td className="when">{f.clock(off)}</td>
+      <td className="when">{f.clock(off + within * 60)}</td>
       <td className="small">{label}</td>
       <td className="write">{'\u00a0'}</td>
     </tr>
@@ -53,7 +53,7 @@ export function coolingDrafts(context: SheetContext): readonly SheetDraft[] {
         <li>{say(f, 'sheets.cooling.throw', { hours: safetyRule('TC-01').limit ?? 2 })}</li>
       </ul>
       <div className="cautions">
-        <p className="small">{say(f, 'sheets.check.sources', { sources: ['CO-01', 'TC-01', 'LO-01', 'LO-03', 'RH-01'].map((id) => `${id}: ${safetyRule(id).source}`) })}</p>
+        <p className="small">{say(f, 'sheets.check.sources', { rules: ['CO-01', 'TC-01', 'LO-01', 'LO-03', 'RH-01'] })}</p>
         <p className="small">{say(f, 'sheets.guidance')}</p>
       </div>
     </>

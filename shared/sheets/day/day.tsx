@@ -11,7 +11,8 @@ import { DayTable } from './task-row';
 
 function Days({ tasks, wall, context }: { readonly tasks: readonly Task[]; readonly wall: boolean; readonly context: SheetContext }): ReactElement {
   const { plan, formats: f } = context;
-  const days = byDay(dayRows(tasks, plan.frying, wall ? 'wall' : 'own'));
+  // A pot that stands dirty is nobody's job; who washes it has a row.
+  const days = byDay(dayRows(tasks.filter((t) => !t.id.endsWith('/stands')), plan.frying, wall ? 'wall' : 'own'));
   return (
     <>
       {days.map((d) => (

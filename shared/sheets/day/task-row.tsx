@@ -28,6 +28,7 @@ export function DayRowView({ row, wall, hour, context }: Props): ReactElement {
   const { title, lines } = rowWords(row, wall, context);
   // On the wall, pans and pots of a stretch or round are left to the fry and drinks sheets.
   const things = wall && row.kind !== 'job' ? '' : withWords(row.tasks, context);
+  const where = [...new Set(row.tasks.flatMap((t) => t.station ?? []))].map(context.names.thing).join(', ');
   const until = row.kind === 'job' ? row.tasks[0]?.end ?? row.end : row.end;
   return (
     <tr className={`${row.tasks.some(mustNotSlip) ? 'bar' : ''}${hour ? ' hour' : ''}`}>
@@ -40,7 +41,7 @@ export function DayRowView({ row, wall, hour, context }: Props): ReactElement {
         {lines.map((line) => <p key={line} className="small">{line}</p>)}
         <Late row={row} context={context} />
       </td>
-      {wall ? <td>{allWho(row.tasks, context)}</td> : <td className="small">{things}</td>}
+      {wall ? <td>{allWho(row.tasks, context)}</td> : <td className="small">{[where, things].filter((x) => x !== '').join(', ')}</td>}
     </tr>
   );
 }

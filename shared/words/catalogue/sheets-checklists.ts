@@ -15,7 +15,7 @@ export const sheetsChecklistsWords = {
   'sheets.check.kind.confirm': 'done, confirm',
   'sheets.check.name': 'Read by',
   'sheets.check.time': 'at',
-  'sheets.check.sources': (p: { sources: readonly string[] }) => `Limits: ${p.sources.join('; ')}.`,
+  'sheets.check.sources': (p: { rules: readonly string[] }) => `Limits from the safety rules ${p.rules.join(', ')}.`,
 
   'sheets.check.bought': (p: { n: number }, f: Formats) => (p.n === 0 ? 'Everything on the shopping list is in the house' : `Shopping: ${f.plural(p.n, '1 line', `${f.number(p.n)} lines`)} bought and put away`),
   'sheets.check.fridge': (p: { celsius: number }, f: Formats) => `Fridge at ${f.degrees(p.celsius)} or colder, room left for leftovers`,

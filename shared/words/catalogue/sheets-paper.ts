@@ -124,7 +124,7 @@ export const sheetsPaperWords = {
   'sheets.day.until': 'Until',
   'sheets.day.what': 'What',
   'sheets.day.who': 'Who',
-  'sheets.day.with': 'With',
+  'sheets.day.with': 'Where, with',
   'sheets.day.byItself': 'by itself',
   'sheets.day.nobody': 'nobody free',
   'sheets.day.keyNoSlip': 'A bar at the left edge marks jobs that must not slip.',
