@@ -1,6 +1,6 @@
 import type * as z from 'zod';
 import { priceSchema, type Event, type ownLineSchema } from '../event';
-import { checkPart } from './check';
+import { checkPart, settled } from './check';
 import { addItem } from './items';
 import { ownLines } from './lists';
 import type { EditResult } from './types';
@@ -10,5 +10,5 @@ export function addOwnLine(event: Event, line: z.input<typeof ownLineSchema>, pr
   const added = addItem(event, ownLines, line);
   if (price === undefined || 'problem' in added) return added;
   const checked = checkPart(priceSchema, { ingredient: line.id, price, per: line.amount }, ['prices', event.prices.length]);
-  return checked.ok ? { ...added, event: { ...added.event, prices: [...added.event.prices.filter((p) => p.ingredient !== line.id), checked.value] } } : checked.problem;
+  return checked.ok ? settled({ ...added.event, prices: [...added.event.prices.filter((p) => p.ingredient !== line.id), checked.value] }, added.name) : checked.problem;
 }

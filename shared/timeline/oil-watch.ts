@@ -73,7 +73,7 @@ function reliefRank(h: Helper): number {
 function relieved(resources: Resources, watch: Watch, batches: readonly Batch[], relief: 'middle' | 'early' | 'late'): Watch[] {
   const { breakEvery, meal } = resources.values;
   if (watch.helper === null || watch.to - watch.from <= breakEvery) return [watch];
-  const halves = [(watch.from + watch.to - meal) / 2, Math.max(watch.from + reliefReach * 2, watch.to - breakEvery - meal + reliefReach), Math.min(watch.to - meal - reliefReach, watch.from + breakEvery - reliefReach)] as const;
+  const halves = [(watch.from + watch.to - meal) / 2, Math.max(watch.from + reliefReach * 2, watch.to - breakEvery - meal + reliefReach), Math.min(watch.to - meal - reliefReach, watch.from + breakEvery)] as const;
   const [middle, early, late] = halves;
   const from = clear(batches, Math.round(relief === 'early' ? early : relief === 'late' ? late : middle), reliefReach);
   // Long enough to eat: the first clear moment after that.

@@ -59,4 +59,100 @@ test.describe('Day', () => {
     expect(await page.locator('main ul[class*="critical"] li').count()).toBe(marked);
     expect(await page.locator('main svg rect[class*="edge"]').count()).toBe(marked);
   });
+
+  test('a job is dragged along the clock, is pinned there, and one undo takes it back', async ({ app: { page } }) => {
+    await page.setViewportSize({ width: 1440, height: 900 });
+    await openDemo(page, 'Lantern Evening');
+    await goTo(page, 'Day');
+    const block = page.locator('main svg [data-task="set-up/tables"]').first();
+    await block.scrollIntoViewIfNeeded();
+    const before = await block.locator('title').textContent();
+    const box = await block.boundingBox();
+    if (box === null) throw new Error('the block is not drawn');
+    await page.mouse.move(box.x + 12, box.y + 8);
+    await page.mouse.down();
+    await page.mouse.move(box.x + 60, box.y + 8, { steps: 6 });
+    await page.mouse.up();
+    await expect(block).toHaveAttribute('data-held', 'pinned');
+    expect(await block.locator('title').textContent()).not.toBe(before);
+    await expect(page.getByRole('region', { name: 'The chosen job' })).toContainText('pinned');
+    await page.getByRole('button', { name: /^Undo/ }).click();
+    await expect(block).not.toHaveAttribute('data-held', 'pinned');
+    expect(await block.locator('title').textContent()).toBe(before);
+  });
+
+  test('a job is dragged to another helper', async ({ app: { page } }) => {
+    await page.setViewportSize({ width: 1440, height: 1000 });
+    await openDemo(page, 'Lantern Evening');
+    await goTo(page, 'Day');
+    const block = page.locator('main svg [data-lane="runner"] [data-task="set-up/tables"]').first();
+    await block.scrollIntoViewIfNeeded();
+    const [from, to] = [await block.boundingBox(), await page.locator('main svg [data-lane="cook"]').boundingBox()];
+    if (from === null || to === null) throw new Error('the lanes are not drawn');
+    await page.mouse.move(from.x + 12, from.y + 8);
+    await page.mouse.down();
+    await page.mouse.move(from.x + 12, to.y + 12, { steps: 8 });
+    await page.mouse.up();
+    const panel = page.getByRole('region', { name: 'The chosen job' });
+    await expect(panel.getByLabel('Given to')).toHaveValue('cook');
+  });
+
+  test('keys choose a job, move it by five minutes and give it to somebody else', async ({ app: { page } }) => {
+    await openDemo(page, 'Lantern Evening');
+    await goTo(page, 'Day');
+    const block = page.locator('main svg [data-task="set-up/tables"]').first();
+    await block.dispatchEvent('click');
+    const panel = page.getByRole('region', { name: 'The chosen job' });
+    const starts = await panel.getByLabel('Starts at').inputValue();
+    await page.keyboard.press('ArrowRight');
+    await expect(panel.getByLabel('Starts at')).not.toHaveValue(starts);
+    await expect(block).toHaveAttribute('data-held', 'pinned');
+    await page.keyboard.press('Shift+ArrowDown');
+    await expect(panel.getByLabel('Given to')).not.toHaveValue('anybody');
+    const title = await panel.getByRole('heading').textContent();
+    await page.keyboard.press('ArrowDown');
+    await expect(panel.getByRole('heading')).not.toHaveText(title ?? '');
+    await expectAccessible(page);
+  });
+
+  test('a pin that cannot hold names what it clashes with, and is let go of', async ({ app: { page } }) => {
+    await openDemo(page, 'Lantern Evening');
+    await goTo(page, 'Day');
+    await page.locator('main svg [data-task="step/boil/rice"]').first().dispatchEvent('click');
+    const panel = page.getByRole('region', { name: 'The chosen job' });
+    await panel.getByLabel('Starts at').fill('12:15');
+    await panel.getByLabel('Starts at').press('Enter');
+    await expect(panel.getByRole('status').first()).toContainText('too late for');
+    await panel.getByRole('button', { name: 'Let the plan choose the time' }).click();
+    await expect(panel.getByRole('status')).toHaveCount(0);
+  });
+
+  test('a job of the cook\u2019s own is added, named and taken out; a job is switched off and on again', async ({ app: { page } }) => {
+    await openDemo(page, 'Lantern Evening');
+    await goTo(page, 'Day');
+    await page.getByRole('button', { name: 'Add a job' }).click();
+    const panel = page.getByRole('region', { name: 'The chosen job' });
+    await panel.getByLabel('Name of the job').fill('Fetch the ice');
+    await panel.getByLabel('Name of the job').press('Enter');
+    const rows = page.getByRole('table', { name: 'Jobs' });
+    await expect(rows).toContainText('Fetch the ice');
+    await panel.getByRole('button', { name: 'Take out' }).click();
+    await expect(rows).not.toContainText('Fetch the ice');
+    await page.locator('main svg [data-task="set-up/tables"]').first().dispatchEvent('click');
+    await panel.getByRole('button', { name: 'Switch off' }).click();
+    await expect(page.getByRole('region', { name: 'Switched off' })).toContainText('Set up tables');
+    await page.getByRole('button', { name: /^Switch on again/ }).click();
+    await expect(page.getByRole('region', { name: 'Switched off' })).toHaveCount(0);
+  });
+
+  test('lanes by thing show burners and pots; the work at the hot oil stands still', async ({ app: { page } }) => {
+    await openDemo(page, 'Lantern Evening');
+    await goTo(page, 'Day');
+    await page.getByLabel('Lanes', { exact: true }).selectOption('things');
+    await expect(page.locator('main svg [data-lane-kind="thing"]').first()).toBeAttached();
+    for (const name of ['Big ring', 'Large pot', 'Deep round pan']) await expect(page.getByRole('img', { name: 'Everybody on the clock' }).getByText(name, { exact: true })).toBeVisible();
+    await page.locator('main svg [data-kind="watchOil"]').first().dispatchEvent('click');
+    await expect(page.getByRole('region', { name: 'The chosen job' })).toContainText('keeps the minute of the fry plan');
+    await expectAccessible(page);
+  });
 });
