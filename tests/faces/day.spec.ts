@@ -76,7 +76,7 @@ test.describe('Day', () => {
     await expect(block).toHaveAttribute('data-held', 'pinned');
     expect(await block.locator('title').textContent()).not.toBe(before);
     await expect(page.getByRole('region', { name: 'The chosen job' })).toContainText('pinned');
-    await page.getByRole('button', { name: /^Undo/ }).click();
+    await page.getByRole('button', { name: /^Undo/ }).first().click();
     await expect(block).not.toHaveAttribute('data-held', 'pinned');
     expect(await block.locator('title').textContent()).toBe(before);
   });

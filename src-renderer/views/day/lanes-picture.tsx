@@ -71,7 +71,7 @@ export function LanesPicture({ lanes, from, to, chosen, onChoose, moves }: Pictu
               <g
                 key={`${lane.id} ${task.id}`} className={styles['block']} data-part={task.attention > 0 && task.attention < 1} data-chosen={task.id === chosen} data-task={task.id} data-kind={task.kind} data-held={task.held}
                 data-late={late.has(task.id)} data-still={standsAtOil(task)} onClick={() => { onChoose(task.id); keys.current?.focus({ preventScroll: true }); }}
-                onPointerDown={(e) => { onChoose(task.id); moves.grab(task)(e); }} onPointerMove={moves.pull(scale)} onPointerUp={moves.drop} onPointerCancel={moves.drop}
+                onPointerDown={(e) => { onChoose(task.id); moves.grab(task, scale)(e); }}
               >
                 <title>{words}</title>
                 <rect x={x} y={y} width={width} height={rowHeight - 4} />

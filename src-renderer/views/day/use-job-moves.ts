@@ -1,4 +1,4 @@
-import { useRef, useState, type PointerEvent } from 'react';
+import { useState, type PointerEvent } from 'react';
 import { changeJob } from '../../../shared/edit';
 import type { Task } from '../../../shared/timeline';
 import type { Message } from '../../../shared/words';
@@ -17,15 +17,12 @@ const snap = (at: number): number => Math.round(at / 5) * 5;
 const steady = 4;
 let stroke = 0;
 
-interface Held { readonly task: Task; readonly at: number; readonly x: number; readonly y: number; readonly merge: string; moved: boolean }
-
 /** Moving jobs and giving them to others, by pointer and by keys; each drag is one step of undo. `problem` says why the last move was refused. */
 export function useJobMoves(laneAt: (clientY: number) => string | null) {
   const t = useSpeaker();
   const { plan, event, edit, readOnly } = useDocument();
   const [problem, setProblem] = useState<Message | null>(null);
   const [dragging, setDragging] = useState<string | null>(null);
-  const held = useRef<Held | null>(null);
   const apply = (task: Task, move: Move, merge: string): void => {
     if (readOnly || (hasOwnPlan(task) && move.who === undefined)) return;
     const at = hasOwnPlan(task) ? undefined : move.at;
@@ -44,24 +41,32 @@ export function useJobMoves(laneAt: (clientY: number) => string | null) {
       const next = event.people[(Math.max(0, now) + by + event.people.length) % event.people.length];
       if (next !== undefined) apply(task, { who: next.id }, `job-keys-${refOf(task, t).key}`);
     },
-    grab: (task: Task) => (e: PointerEvent<SVGGElement>): void => {
+    /** Takes hold of a block. The window is listened to, not the block: the block is drawn anew in another lane while it is held. */
+    grab: (task: Task, scale: TimeScale) => (e: PointerEvent<SVGGElement>): void => {
       if (e.button !== 0 || standsAtOil(task)) return;
-      e.currentTarget.setPointerCapture(e.pointerId);
       stroke += 1;
-      held.current = { task, at: firstOfJob(task, plan.day.tasks).start, x: e.clientX, y: e.clientY, merge: `job-${task.id}-${stroke}`, moved: false };
+      const merge = `job-${task.id}-${stroke}`;
+      const start = { at: firstOfJob(task, plan.day.tasks).start, x: e.clientX, y: e.clientY, who: task.who[0] };
+      let [moved, laneChanged] = [false, false];
+      const pull = (to: globalThis.PointerEvent): void => {
+        const across = Math.abs(to.clientX - start.x) > steady;
+        const lane = Math.abs(to.clientY - start.y) > steady * 2 || laneChanged ? laneAt(to.clientY) : null;
+        laneChanged ||= lane !== null && lane !== start.who;
+        if (!moved && !across && !laneChanged) return;
+        moved = true;
+        setDragging(task.id);
+        const by = ((to.clientX - start.x) / scale.width) * (scale.to - scale.from);
+        onFrame({ task, merge, move: { ...(across ? { at: snap(start.at + by) } : {}), ...(lane !== null && laneChanged ? { who: lane } : {}) } });
+      };
+      const drop = (): void => {
+        window.removeEventListener('pointermove', pull);
+        window.removeEventListener('pointerup', drop);
+        window.removeEventListener('pointercancel', drop);
+        setDragging(null);
+      };
+      window.addEventListener('pointermove', pull);
+      window.addEventListener('pointerup', drop);
+      window.addEventListener('pointercancel', drop);
     },
-    pull: (scale: TimeScale) => (e: PointerEvent<SVGGElement>): void => {
-      const h = held.current;
-      if (h === null) return;
-      const across = Math.abs(e.clientX - h.x) > steady;
-      const down = Math.abs(e.clientY - h.y) > 14;
-      if (!h.moved && !across && !down) return;
-      h.moved = true;
-      setDragging(h.task.id);
-      const lane = down ? laneAt(e.clientY) : null;
-      const to = ((e.clientX - h.x) / scale.width) * (scale.to - scale.from);
-      onFrame({ task: h.task, merge: h.merge, move: { ...(across ? { at: snap(h.at + to) } : {}), ...(lane !== null && lane !== h.task.who[0] ? { who: lane } : {}) } });
-    },
-    drop: (): void => { held.current = null; setDragging(null); },
   };
 }
