@@ -1,4 +1,3 @@
-import { useEffect, useRef } from 'react';
 import { mustNotSlip, type Names } from '../../../shared/sheets';
 import type { Task } from '../../../shared/timeline';
 import { useSpeaker, type Speaker } from '../../app/speak';
@@ -18,8 +17,6 @@ function who(task: Task, t: Speaker, names: Names): string {
 export function JobTable({ tasks, names, chosen }: { readonly tasks: readonly Task[]; readonly names: Names; readonly chosen: string | null }) {
   const t = useSpeaker();
   const f = t.formats;
-  const row = useRef<HTMLTableRowElement>(null);
-  useEffect(() => { if (chosen !== null) row.current?.scrollIntoView({ block: 'nearest' }); }, [chosen]);
   return (
     <div className={styles['scroll']}>
       <table className={styles['table']}>
@@ -36,7 +33,7 @@ export function JobTable({ tasks, names, chosen }: { readonly tasks: readonly Ta
         </thead>
         <tbody>
           {tasks.map((task) => (
-            <tr key={task.id} ref={task.id === chosen ? row : null} className={task.id === chosen ? own['chosen'] : ''}>
+            <tr key={task.id} className={task.id === chosen ? own['chosen'] : ''}>
               <td className={styles['nowrap']}><strong>{f.clock(task.start)}</strong></td>
               <td className={styles['nowrap']}>{f.clock(task.end)}</td>
               <td>{t.message(task.name)}{task.note !== undefined && <><br /><span className={styles['note']}>{t.message(task.note)}</span></>}</td>

@@ -18,7 +18,7 @@ const textOf = (kind: string, more: Parameters<typeof lanternPlan>[0] = {}): str
 
 describe('the sheets of a plan', () => {
   it('come in the order of their kinds, one page per helper', () => {
-    expect(made().map((s) => s.id)).toEqual(['fry-stove', 'bowls-stove', 'drinks', 'shopping', 'prep', 'day', 'helper-fryer', 'helper-tea-maker', 'labels', 'boxes', 'first-batch-fritters', 'oil', 'emergency']);
+    expect(made().map((s) => s.id)).toEqual(['fry-stove', 'bowls-stove', 'drinks', 'shopping', 'prep', 'day', 'helper-fryer', 'helper-tea-maker', 'labels', 'boxes', 'first-batch-fritters', 'oil', 'checklists', 'emergency']);
   });
 
   it('can be chosen by kind', () => {
@@ -43,7 +43,8 @@ describe('the sheets of a plan', () => {
   });
 
   it('offer every kind somewhere', () => {
-    expect([...new Set(made().map((s) => s.kind))]).toEqual([...sheetKinds]);
+    // What may be left over has a sheet where something is: the one fried dish of this plan does not keep.
+    expect([...new Set(made().map((s) => s.kind))]).toEqual(sheetKinds.filter((kind) => kind !== 'cooling'));
   });
 });
 

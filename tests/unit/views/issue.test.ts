@@ -15,7 +15,7 @@ describe('noting what was printed', () => {
 
   it('writes one line for each sheet, with the station or helper it is of', () => {
     expect(result.issuedSheets.map((s) => `${s.sheet} ${s.id} ${s.version}`)).toEqual(sheets.map((s) => `${s.kind} ${s.id} A`));
-    expect(new Set(result.issuedSheets.map((s) => s.sheet))).toEqual(new Set(['fry', 'drinks', 'shopping', 'prep', 'day', 'helpers']));
+    expect(new Set(result.issuedSheets.map((s) => s.sheet))).toEqual(new Set(['fry', 'drinks', 'shopping', 'prep', 'day', 'helpers', 'labels', 'boxes', 'firstBatch', 'oil', 'checklists', 'emergency']));
   });
 
   it('says nothing of a sheet that was not among those printed', () => {
