@@ -3,7 +3,7 @@ import type { LaidOut } from './lay-out';
 
 /** How a day is judged, most important first; less is better in each. */
 export interface DayWorth {
-  /** Jobs without hands or things and breaks nobody has room for, 1000 each, and minutes that work is done before its window. */
+  /** Jobs without hands or things, 1000 each, breaks nobody has room for, 20 each, and minutes that work is done before its window. */
   readonly undone: number;
   /** Percent between the busiest and the least busy helper, of the hours each is there. */
   readonly unfair: number;
@@ -18,7 +18,7 @@ const evening = 1260;
 
 /** Judges a day. */
 export function worthOf({ resources, placed, noRests }: LaidOut): DayWorth {
-  let [undone, lateEvening, standing] = [noRests.length * 1000, 0, 0];
+  let [undone, lateEvening, standing] = [noRests.length * 20, 0, 0];
   for (const p of placed) {
     const wants = p.job.stretches.some((s) => s.attention > 0);
     if (!p.things || (wants && p.who === null)) undone += 1000;
