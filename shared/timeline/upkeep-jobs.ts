@@ -1,5 +1,6 @@
 import type { Event } from '../event';
 import type { MenuPlan } from '../menu';
+import { safetyRule } from '../reference';
 import type { Message } from '../words';
 import type { DayValues } from './day-values';
 import { lengthOf, type Job, type Placed } from './job';
@@ -24,8 +25,8 @@ export function roundJobs(takes: DayValues, event: Event): Job[] {
   ];
 }
 
-/** How long after it has cooled food may wait to be stored. Minutes; common practice, no source. */
-const storeWithin = 120;
+/** Food is in the fridge so many minutes after it was last served (rule TC-01). */
+const storedWithin = (safetyRule('TC-01').limit ?? 2) * 60;
 
 /** What has cooled is closed, labelled and stored: one job for all dishes whose cooling begins at the same minute. */
 export function storeJobs(takes: DayValues, menu: MenuPlan, cooling: readonly Job[]): Job[] {
@@ -34,7 +35,7 @@ export function storeJobs(takes: DayValues, menu: MenuPlan, cooling: readonly Jo
   return [...meals].toSorted(([a], [b]) => a - b).map(([at, dishes]): Job => {
     const names = dishes.map((id) => menu.dishes.find((d) => d.id === id)?.name ?? id);
     const from = at + takes.cool + takes.storeAfter;
-    return { ...upkeep(`store/${dishes[0] ?? ''}`, 'store', { id: 'timeline.task.store', params: { dishes: names } }, takes.store, ['cook', 'runner'], from, from + storeWithin), anyTime: true, after: dishes.map((id) => `cool/${id}`) };
+    return { ...upkeep(`store/${dishes[0] ?? ''}`, 'store', { id: 'timeline.task.store', params: { dishes: names } }, takes.store, ['cook', 'runner'], from, at + storedWithin), anyTime: true, after: dishes.map((id) => `cool/${id}`) };
   });
 }
 

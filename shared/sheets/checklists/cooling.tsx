@@ -23,7 +23,7 @@ function Row({ left, context }: { readonly left: Leftover; readonly context: She
   return (
     <tr>
       <td className="tickcell"><TickBox /></td>
-      <td><strong>{left.dish.name}</strong>{jobs.map((t) => <p key={t.id} className="small">{say(f, t.kind === 'cool' ? 'sheets.cooling.coolAt' : 'sheets.cooling.storeAt', { at: t.start, who: t.who.length === 0 ? say(f, 'sheets.day.nobody') : f.list(t.who.map(names.person)) })}</p>)}</td>
+      <td><strong>{left.dish.name}</strong>{jobs.length > 0 && <p className="small">{say(f, 'sheets.cooling.jobs', { cool: jobs.find((t) => t.kind === 'cool')?.start ?? null, store: jobs.find((t) => t.kind === 'store')?.start ?? null, who: f.list([...new Set(jobs.map((t) => (t.who.length === 0 ? say(f, 'sheets.day.nobody') : f.list(t.who.map(names.person)))))]) })}</p>}</td>
       <td className="when">{f.clock(off)}</td>
       <td className="when">{f.clock(off + within * 60)}</td>
       <td className="small">{label}</td>
