@@ -32,11 +32,12 @@ const jobsAtOnce = 1000;
 const longAtOil = ({ resources, placed }: LaidOut, frying: DayInputs['frying']): boolean =>
   placed.length > 0 && frying.sessions.some((s) => s.heatOffAt - s.heatOnAt > resources.values.breakEvery);
 
+const frees = (o: Order): number => (o.relief === 'late' ? 0 : o.setUpFirst ? 1 : o.relief === null ? 2 : 3);
+
 /** The orders left to try after the first: where jobs have nobody, what frees hands comes first; where only breaks are missing, what gives breaks. */
 function laterOrders(first: LaidOut, frying: DayInputs['frying']): readonly Order[] {
   const rest = orders.slice(1);
   const relevant = longAtOil(first, frying) ? rest : rest.filter((o) => o.relief === 'middle');
-  const frees = (o: Order): number => (o.relief === 'late' ? 0 : o.setUpFirst ? 1 : o.relief === null ? 2 : 3);
   return missing(first.placed) === 0 ? relevant : relevant.toSorted((x, y) => frees(x) - frees(y));
 }
 

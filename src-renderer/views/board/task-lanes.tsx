@@ -86,9 +86,11 @@ export const HandsLane = memo(function HandsLane() {
   const { plan } = useLaneDocument();
   const scale = useTimeScale();
   const { people } = plan.event;
-  const { handsTop: top, hands: rowHeight, legends } = useDensity();
-  const barHeight = rowHeight - 5;
+  const { handsTop: top, hands, legends } = useDensity();
   const burners = plan.event.kitchen.burners.length > 0 && plan.day.tasks.some((task) => burnersOf(task) > 0);
+  // The burners' row takes its room from the helpers' rows: all five lanes stay in sight on a laptop.
+  const rowHeight = burners ? Math.max(17, Math.floor((hands * people.length) / (people.length + 1))) : hands;
+  const barHeight = rowHeight - 5;
   return (
     <Lane
       kind="hands" title={t('lane.hands')} height={Math.max(48, top + (people.length + (burners ? 1 : 0)) * rowHeight)}
