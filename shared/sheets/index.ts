@@ -1,11 +1,11 @@
 /** Public file of the room: printable sheets, one source for preview, print and PDF. */
 export { sheetKinds } from './types';
-export type { Paper, Sheet, SheetKind, SheetOptions } from './types';
+export type { Paper, PrintedRow, Sheet, SheetKind, SheetOptions } from './types';
 export { sheetsOf } from './sheets-of';
 export { sheetCss, sheetDocument, sheetPageCss, type DocumentOptions } from './document';
 export { marginMm, paperMm } from './paper/page-css';
 export { nextLetter, printsOf, versionOf, type Print, type SheetVersion } from './version';
-export { keptRows, type PrintedRow } from './reprint';
+export { keptRows } from './reprint';
 export { namesOf, type Names } from './names';
 export { shiftDay } from './calendar';
 export { flaskFacts, type FlaskFacts } from './drinks/flask-facts';

@@ -1,22 +1,8 @@
 import type { ReactElement } from 'react';
 import type { Event } from '../event';
 import { say, type Formats } from '../words';
-import type { Sheet } from './types';
+import type { PrintedRow, Reprint, Sheet } from './types';
 import { printsOf } from './version';
-
-/** One row of a sheet as it stands on paper: what a person calls it, and its texts by column. */
-export interface PrintedRow {
-  /** Stable while the row stands for the same thing: a batch, a round, a food. */
-  readonly key: string;
-  readonly name: string;
-  readonly cells: Readonly<Record<string, string>>;
-}
-
-/** What hung on the wall before: its letter and its rows. */
-export interface Reprint {
-  readonly since: string;
-  readonly rows: ReadonlyMap<string, PrintedRow>;
-}
 
 /** Column under which a row's own name is kept in the event file. */
 const nameCell = 'name';

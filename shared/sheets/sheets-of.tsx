@@ -15,9 +15,9 @@ import { dishLabelDrafts } from './labels/dish-labels';
 import { prepDrafts } from './lists/prep';
 import { shoppingDrafts } from './lists/shopping';
 import { namesOf } from './names';
-import { reprintOf, type Reprint } from './reprint';
+import { reprintOf } from './reprint';
 import { SheetFrame } from './paper/frame';
-import { sheetKinds, type Sheet, type SheetContext, type SheetDraft, type SheetKind, type SheetOptions } from './types';
+import { sheetKinds, type Reprint, type Sheet, type SheetContext, type SheetDraft, type SheetKind, type SheetOptions } from './types';
 import { versionOf, type SheetVersion } from './version';
 
 const builders: Readonly<Record<SheetKind, (context: SheetContext) => readonly SheetDraft[]>> = {

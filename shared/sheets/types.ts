@@ -2,7 +2,6 @@ import type { ReactElement } from 'react';
 import type { Plan } from '../plan';
 import type { Formats } from '../words';
 import type { Names } from './names';
-import type { PrintedRow, Reprint } from './reprint';
 
 /** Kinds of sheet, in the order they are offered and printed. */
 export const sheetKinds = ['fry', 'drinks', 'shopping', 'prep', 'day', 'helpers', 'labels', 'boxes', 'firstBatch', 'oil', 'checklists', 'cooling', 'emergency'] as const;
@@ -20,6 +19,20 @@ export interface SheetOptions {
   readonly version?: string;
   /** Letter this print replaces; used with `version`. */
   readonly replaces?: string;
+}
+
+/** One row of a sheet as it stands on paper: what a person calls it, and its texts by column. */
+export interface PrintedRow {
+  /** Stable while the row stands for the same thing: a batch, a round, a food. */
+  readonly key: string;
+  readonly name: string;
+  readonly cells: Readonly<Record<string, string>>;
+}
+
+/** What hung on the wall before: its letter and its rows. */
+export interface Reprint {
+  readonly since: string;
+  readonly rows: ReadonlyMap<string, PrintedRow>;
 }
 
 /** One printable document: head, content and what the foot of every page says. */

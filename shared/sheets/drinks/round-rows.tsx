@@ -3,8 +3,8 @@ import type { BrewRound } from '../../drinks';
 import { say, sayMessage } from '../../words';
 import { linesWords, quantity } from '../amounts';
 import { TickBox } from '../paper/marks';
-import { isChanged, Was, type PrintedRow, type Reprint } from '../reprint';
-import type { SheetContext } from '../types';
+import { isChanged, Was } from '../reprint';
+import type { PrintedRow, Reprint, SheetContext } from '../types';
 
 /** A round as it stands on paper. Rounds are told apart by drink and place among its rounds: a round more of tea is no change to the coffee. */
 export function printedRound(round: BrewRound, { plan, formats: f, names }: SheetContext): PrintedRow {

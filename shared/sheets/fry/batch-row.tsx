@@ -2,8 +2,8 @@ import type { ReactElement } from 'react';
 import type { Batch } from '../../frying';
 import { say } from '../../words';
 import { TickBox } from '../paper/marks';
-import { isChanged, Was, type PrintedRow, type Reprint } from '../reprint';
-import type { SheetContext } from '../types';
+import { isChanged, Was } from '../reprint';
+import type { PrintedRow, Reprint, SheetContext } from '../types';
 
 interface Props {
   readonly batch: Batch;

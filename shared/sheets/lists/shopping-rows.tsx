@@ -5,8 +5,8 @@ import { say, sayMessage } from '../../words';
 import { amountWords } from '../amounts';
 import { shiftDay } from '../calendar';
 import { TickBox } from '../paper/marks';
-import { isChanged, Was, type PrintedRow, type Reprint } from '../reprint';
-import type { SheetContext } from '../types';
+import { isChanged, Was } from '../reprint';
+import type { PrintedRow, Reprint, SheetContext } from '../types';
 
 /** Packs by number and size; nothing for one single pack, which says the same as the amount. */
 function packsOf(line: ShoppingLine, { formats: f }: SheetContext): string {

@@ -2,9 +2,9 @@ import type { ReactElement } from 'react';
 import { listFor, wholeNeed, type WalkingList } from '../../buying';
 import { say } from '../../words';
 import { amountWords } from '../amounts';
-import type { SheetContext, SheetDraft } from '../types';
+import type { PrintedRow, Reprint, SheetContext, SheetDraft } from '../types';
 import { BorrowList } from './borrow-list';
-import { Since, type PrintedRow, type Reprint } from '../reprint';
+import { Since } from '../reprint';
 import { printedLine, SectionRows } from './shopping-rows';
 
 function ListTable({ list, shared, reprint, context }: { readonly list: WalkingList; readonly shared: boolean; readonly reprint: Reprint | null; readonly context: SheetContext }): ReactElement {

@@ -16,6 +16,9 @@ const tea = drinkOf('tea', true, true);
 
 const portion = (amount: string) => ({ menu: { dishes: [{ id: 'a', recipe: 'rice', portion: { amount, unit: 'g' } }] } });
 
+/** Ids of the notices for a portion of so many grams. */
+const notices = (amount: string) => { const e = menuEvent([grain], [adults(20)], portion(amount)); return perHead(e, planMenu(e, planGuests(e))).notices.map((n) => n.id); };
+
 describe('the whole menu for one adult', () => {
   it('adds up grams of every dish and millilitres of every drink, opened down to them', () => {
     const { food, drinks, notices } = headOf([grain, pulse, tea]);
@@ -30,8 +33,6 @@ describe('the whole menu for one adult', () => {
   });
 
   it('says when it is far below the published ranges, and far above', () => {
-    const event = (amount: string) => menuEvent([grain], [adults(20)], portion(amount));
-    const notices = (amount: string) => { const e = event(amount); return perHead(e, planMenu(e, planGuests(e))).notices.map((n) => n.id); };
     expect(notices('179')).toEqual(['menu.head.foodLow']);
     expect(notices('181')).toEqual([]);
     expect(notices('1099')).toEqual([]);

@@ -61,7 +61,7 @@ describe('portions of food', () => {
     const house = { houseFigures: [{ figure: 'portion.friedSnack', value: 7, unit: 'piece', why: 'counted last year' }] };
     const menu = menuOf(menuEvent([piecesOf('a', 'friedSnack')], [adults(10)], house));
     expect(dish(menu, 'd-a').portions.value).toBe(70);
-    expect(dish(menu, 'd-a').perAdult.working().terms[0]?.origin).toEqual({ kind: 'house', why: 'counted last year' });
+    expect(dish(menu, 'd-a').perAdult.working().terms[0]?.origin).toEqual({ kind: 'house', row: 'portion.friedSnack', why: 'counted last year' });
   });
 
   it('counts children by age: 3 at 0.45, 5 at 0.58, 8 at 0.75, 15 as an adult, babies not at all', () => {

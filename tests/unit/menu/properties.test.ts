@@ -69,12 +69,13 @@ describe('portions, over a thousand menus', () => {
   }, 120_000);
 });
 
+const made = (lines: readonly { readonly grams: number; readonly food: string; readonly kind: string }[]) => recipeSchema.parse({
+  id: 'r', name: 'R', role: 'plain', yield: { amount: { amount: '2', unit: 'kg' }, portions: 4 },
+  ingredients: lines.map(({ grams, food, kind }) => ({ ingredient: food, amount: { amount: String(grams), unit: 'g' }, scaling: kind === 'damped' ? { kind, exponent: 0.85 } : { kind } })),
+});
+
 describe('recipes, over a thousand factors', () => {
   const line = fc.record({ grams: fc.integer({ min: 1, max: 5000 }), food: fc.constantFrom('onion', 'salt', 'wheat-flour-white', 'water'), kind: fc.constantFrom('linear', 'damped', 'fixed') });
-  const made = (lines: readonly { readonly grams: number; readonly food: string; readonly kind: string }[]) => recipeSchema.parse({
-    id: 'r', name: 'R', role: 'plain', yield: { amount: { amount: '2', unit: 'kg' }, portions: 4 },
-    ingredients: lines.map(({ grams, food, kind }) => ({ ingredient: food, amount: { amount: String(grams), unit: 'g' }, scaling: kind === 'damped' ? { kind, exponent: 0.85 } : { kind } })),
-  });
 
   it('all linear: the balance of weight stays what it was, and there and back again is the same recipe', () => {
     fc.assert(fc.property(fc.array(line, { minLength: 1, maxLength: 8 }), fc.integer({ min: 1, max: 4000 }), (lines, hundredths) => {

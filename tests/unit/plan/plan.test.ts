@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { parseEvent, type Event } from '../../../shared/event';
 import { setHeadcount } from '../../../shared/edit';
+import { perHead } from '../../../shared/menu';
 import { planJson } from '../../../shared/exchange';
 import { entered, figure, just, recompute, type Figure, type Working } from '../../../shared/figure';
 import { fryingRules } from '../../../shared/figure/register/frying';
@@ -56,6 +57,9 @@ const once = (faults: readonly string[]): string[] => [...new Map(faults.map((f)
 /** A figure with an idle input that calls itself a definition, and an entry that is not there. */
 const figureOf = (value: number): Figure => figure(value, '', () => ({ rule: 'fry.load', terms: [entered('a', { text: '' }, value, '', 'kitchen.roomC'), { key: 'b', label: { text: '' }, value, unit: '', origin: { kind: 'definition' } }], sum: just('a') }));
 
+/** A plan with what one adult is given in all, which the page works out beside it. */
+const withHeads = (made: Plan): unknown => ({ ...made, heads: perHead(made.event, made.menu) });
+
 describe('workings say what was done, for the demos and for other headcounts, covers and kitchens', () => {
   const events = demos.flatMap((name) => {
     const event = load(name);
@@ -63,7 +67,7 @@ describe('workings say what was done, for the demos and for other headcounts, co
     const other = { ...withPeople(event, 90, 30), preferences: { ...event.preferences, cover: 0.8 }, kitchen: { ...event.kitchen, pans: event.kitchen.pans.map((p) => ({ ...p, oilLitres: p.oilLitres * 0.8 })) } };
     return [event, other, withPeople(event, 400, 120), withPeople(event, 0, 0)];
   });
-  const plans = events.map((event) => ({ event, opened: figuresIn(plan(event)).flatMap((f) => opened(f.where, f.figure)).filter((o) => held.has(o.working.rule)) }));
+  const plans = events.map((event) => ({ event, opened: figuresIn(withHeads(plan(event))).flatMap((f) => opened(f.where, f.figure)).filter((o) => held.has(o.working.rule)) }));
   it('opens every rule of these rooms but two for a burner that cannot heat its pan, and what another plan would save, which is worked out apart', () => {
     const seen = new Set(plans.flatMap((p) => p.opened.map((o) => o.working.rule)));
     expect([...held].filter((rule) => !seen.has(rule))).toEqual(['fry.turnMinutes', 'fry.worstCaseDrop', 'fry.saved']);
