@@ -1,5 +1,5 @@
 import { Big } from 'big.js';
-import { bandIds, type BandId } from '../event';
+import { bandIds, type BandId, type Recipe } from '../event';
 import { figure, times, worked, type Figure } from '../figure';
 import type { GuestsPlan } from '../guests';
 import { inProportion, type Amount, type Series } from '../measure';
@@ -69,6 +69,11 @@ function allBands(of: (band: BandId) => number): Record<BandId, number> {
   };
 }
 
+/** What is known of a dish that somebody brings: what should be in it, not how it is made. */
+function madeElsewhere({ frying: _frying, brewing: _brewing, ...recipe }: Recipe): Recipe {
+  return { ...recipe, steps: [] };
+}
+
 /** Sizes one dish of the menu. */
 export function planDish(sizing: Sizing, course: Course): DishPlan {
   const { table, guests } = sizing;
@@ -85,7 +90,8 @@ export function planDish(sizing: Sizing, course: Course): DishPlan {
   return {
     id: dish.id,
     name: dish.name ?? recipe.name,
-    recipe,
+    ...(dish.broughtBy === undefined ? {} : { broughtBy: dish.broughtBy }),
+    recipe: dish.broughtBy === undefined ? recipe : madeElsewhere(recipe),
     role: recipe.role,
     servedAs: course.servedAs,
     perAdult: adult,
@@ -96,7 +102,7 @@ export function planDish(sizing: Sizing, course: Course): DishPlan {
     demand,
     byWave: portions.waves.map((w, i) => ({ wave: w.wave.id, portions: shares[i] ?? 0 })),
     factor: factor.toNumber(),
-    lines: scaledLines(course, factor),
+    lines: dish.broughtBy === undefined ? scaledLines(course, factor) : [],
     allergens,
     diets,
     firstServed: span.first,

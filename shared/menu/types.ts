@@ -16,6 +16,8 @@ export interface ScaledLine {
 export interface DishPlan {
   readonly id: string;
   readonly name: string;
+  /** Who brings it; absent for what is made here. Its recipe then has no steps, frying or brewing, and no lines: they are somebody else's. */
+  readonly broughtBy?: string;
   readonly recipe: Recipe;
   readonly role: RoleId;
   /** What one portion of `demand` is. Fried snacks and breads count pieces, drinks cups, the rest portions. */

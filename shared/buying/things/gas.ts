@@ -25,6 +25,6 @@ export function gasNeeds(event: Event, heat: readonly HeatUse[]): ThingNeed[] {
   ]);
   const joules = plus(...uses.map((_, i) => times(`w${i}`, `m${i}`, 60)));
   return needOfThing('gas-bottle', 'kg', 'burners', summed('kg', 'things.gas', [
-    ...terms, settledTerm('mj', settle(event, 'things.gasMj')), settledTerm('spare', settle(event, 'things.gasSpare')),
+    ...terms, settledTerm('mj', settle(event, 'gas.lpgMJkg')), settledTerm('spare', settle(event, 'things.gasSpare')),
   ], divide(roundUp(times(divide(joules, times('mj', 1_000_000)), plus(1, 'spare'), 100)), 100)));
 }

@@ -135,6 +135,8 @@ export type Brewing = z.infer<typeof brewingSchema>;
 export const dishSchema = z.looseObject({
   id: idSchema,
   recipe: idSchema,
+  /** A guest brings it: it counts on the table, but nothing is bought, cooked or brewed for it here. Their name, or "a guest". */
+  broughtBy: nameSchema.optional(),
   /** Own name on the menu; the recipe's when absent. */
   name: nameSchema.optional(),
   /** Portion per adult in the recipe's yield unit (pieces for fried snacks and breads); the role's default when absent. */

@@ -49,7 +49,8 @@ function Card({ dish, context }: { readonly dish: DishPlan; readonly context: Sh
       <p className="name">{dish.name}</p>
       {marks.length > 0 && <p className="marks">{marks.map((mark, at) => <Fragment key={mark}>{at > 0 && ' '}<b>{mark}</b></Fragment>)}</p>}
       {contains.length > 0 && <p className="has">{say(f, 'sheets.labels.contains')} <strong>{allergenList(f, contains)}</strong></p>}
-      {contains.length === 0 && unchecked.length === 0 && <p className="has">{say(f, none)}</p>}
+      {dish.broughtBy !== undefined && <p className="has"><strong>{say(f, 'sheets.labels.brought', { who: dish.broughtBy })}</strong></p>}
+      {contains.length === 0 && unchecked.length === 0 && dish.broughtBy === undefined && <p className="has">{say(f, none)}</p>}
       {unchecked.length > 0 && <p className="has"><strong>{say(f, 'sheets.labels.unchecked', { foods: f.list(unchecked.map((id) => midSentence(names.ingredient(id)))) })}</strong></p>}
       {oilWords(dish, context).map((line) => <p key={line} className="oil">{line}</p>)}
       <p className="foot">{others.length > 0 && `${say(f, 'sheets.labels.kitchen', { allergens: allergenList(f, others) })} `}{say(f, 'sheets.labels.ask')}</p>

@@ -37,6 +37,7 @@ export const sheetsLabelsWords = {
   'sheets.labels.caffeine': 'With caffeine',
   'sheets.labels.honey': 'Honey: not for babies under one',
   'sheets.labels.kitchen': (p: { allergens: string }) => `Made in one kitchen with ${p.allergens}; traces cannot be ruled out.`,
+  'sheets.labels.brought': (p: { who: string }) => `Brought by ${p.who}: ask what is in it.`,
   'sheets.labels.ask': 'Ask us before you eat if you have an allergy.',
 
   'sheets.kind.boxes': 'Labels for boxes',

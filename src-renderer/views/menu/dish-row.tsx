@@ -9,6 +9,7 @@ import { FigureButton } from '../../parts/figure-button';
 import { Mark } from '../../parts/mark';
 import { NumberField } from '../../parts/number-field';
 import table from '../../parts/table.module.css';
+import { TextField } from '../../parts/text-field';
 import { TimeField } from '../../parts/time-field';
 import { ScaledRecipe } from './scaled-recipe';
 import styles from './menu.module.css';
@@ -28,6 +29,7 @@ export function DishRow({ dish, isOpen, onToggle, onEdit }: { readonly dish: Dis
       <tr data-dish={dish.id}>
         <th scope="row" className={styles['name']}>
           <button type="button" className={styles['toggle']} aria-expanded={isOpen} onClick={onToggle}><span className={styles['arrow']}><Mark kind={isOpen ? 'opened' : 'closed'} /></span><span className="unseen">{t(isOpen ? 'view.menu.hide' : 'view.menu.show', { dish: '' })} </span>{dish.name}</button>
+          {dish.broughtBy !== undefined && <p className={styles['brought']}>{t('view.menu.broughtShort', { who: dish.broughtBy })}</p>}
           <p className={styles['containsHere']} data-contains-here>{t('view.menu.contains')}: {dish.allergens.length === 0 ? t('view.menu.containsNone') : contains}</p>
         </th>
         <td className={table['n']}><FigureButton figure={dish.perAdult} title={`${dish.name}: ${t('view.menu.perAdult')}`}>{t.formats.figure(Math.round(dish.perAdult.value * 100) / 100, dish.perAdult.unit)}</FigureButton></td>
@@ -60,11 +62,12 @@ export function DishRow({ dish, isOpen, onToggle, onEdit }: { readonly dish: Dis
             <div className={styles['tools']}>
               <NumberField label={`${t('view.menu.ownPortion')} (${t('view.menu.ownPortionNote')})`} unit={t.loose(`unit.${dish.recipe.yield.amount.unit}`, { count: 2 }).replace(/^unit\./, '')} value={entry.portion === undefined ? null : Number(entry.portion.amount)} min={0} max={10000} decimals={3}
                 onClear={() => change({ portion: undefined })} onCommit={(n) => change({ portion: { amount: String(n), unit: dish.recipe.yield.amount.unit } })} />
+              <TextField label={t('view.menu.broughtBy')} optional longest={120} value={entry.broughtBy ?? ''} onCommit={(who) => change({ broughtBy: who.trim() === '' ? undefined : who.trim() })} />
               <p className={styles['open']}>{t('view.menu.openTo')}: {dish.diets.length === 0 ? t('view.menu.nothing') : t.formats.list(dish.diets.map((d) => t(`diet.${d}`).toLowerCase()))}</p>
               <Button kind="link" onPress={onEdit}>{t('view.recipes.edit')}</Button>
               <Button kind="link" onPress={() => edit(removeDish(event, dish.id))}>{t('view.menu.remove')}</Button>
             </div>
-            <ScaledRecipe dish={dish} />
+            {dish.broughtBy === undefined ? <ScaledRecipe dish={dish} /> : <p>{t('view.menu.brought', { who: dish.broughtBy })}</p>}
           </td>
         </tr>
       )}

@@ -67,7 +67,7 @@ const recipe = (id: string) => whole(0, 4).chain((steps) => fc.record({
 }, { requiredKeys: ['id', 'name', 'role', 'yield', 'ingredients', 'steps'] }));
 
 const dish = (recipes: readonly string[]) => (id: string) => fc.record({
-  id: fc.constant(id), recipe: fc.constantFrom(...recipes), name, portion: open(portion), takeUp: share,
+  id: fc.constant(id), recipe: fc.constantFrom(...recipes), name, portion: open(portion), takeUp: share, broughtBy: name,
   served: fc.oneof(fc.constant({ kind: 'throughout' }), pair(minute).map(([from, to]) => ({ kind: 'between', from, to })), fc.record({ kind: fc.constant('fixed'), at: minute, portions: whole(0, 90) })),
   holding: fc.record({ place: fc.constantFrom('counter', 'hot', 'cold'), temperatureC: number(-20, 90) }, { requiredKeys: ['place'] }), fryFresh: fc.record({ moreBatches: whole(0, 3) }),
 }, { requiredKeys: ['id', 'recipe'] });
