@@ -34,6 +34,7 @@ const names: Readonly<Record<string, UnitName>> = unitNames;
 const usUnits: Readonly<Record<string, { readonly unit: string; readonly factor: number }>> = {
   mm: { unit: 'in', factor: 1 / 25.4 },
   'kg/h': { unit: 'lb/h', factor: 1 / 0.45359237 },
+  'kg/L': { unit: 'lb/qt', factor: 0.946352946 / 0.45359237 },
 };
 const measured = new Set(['g', 'kg', 'ml', 'L']);
 

@@ -1,7 +1,7 @@
 import { Big } from 'big.js';
 
 /** What a field of the kitchen measures, by the unit it is stored in. */
-export type StoredUnit = 'mm' | 'L' | 'kg' | '°C' | 'm' | 'W';
+export type StoredUnit = 'mm' | 'L' | 'kg' | '°C' | 'm' | 'W' | 'ml';
 
 interface UsUnit {
   readonly unit: string;
@@ -19,6 +19,7 @@ const us: Readonly<Record<StoredUnit, UsUnit>> = {
   mm: { unit: 'in', of: '25.4', zero: '0', step: 0.25, decimals: 2 },
   L: { unit: 'qt', of: '0.946352946', zero: '0', step: 0.25, decimals: 2 },
   kg: { unit: 'lb', of: '0.45359237', zero: '0', step: 0.25, decimals: 2 },
+  ml: { unit: 'fl oz', of: '29.5735295625', zero: '0', step: 0.5, decimals: 1 },
   m: { unit: 'ft', of: '0.3048', zero: '0', step: 100, decimals: 0 },
   W: { unit: 'Btu/h', of: '0.2930710701722222222222222222222222222222', zero: '0', step: 500, decimals: 0 },
   '°C': { unit: '°F', of: '0.5555555555555555555555555555555555555556', zero: '32', step: 1, decimals: 1 },

@@ -60,12 +60,15 @@ test.describe('one event from first guess to paper', () => {
     const start = await headline(page);
     const follow = async (step: string, change: () => Promise<void>): Promise<void> => {
       await change();
-      const now = await headline(page);
-      for (const name of ['Most people at once', 'Pieces to fry', 'Batter', 'Ginger tea', 'Barley-lemon water']) expect(now[name], `${step}: ${name}`).not.toBe(start[name]);
+      // The figures follow within a few frames of the key.
+      await expect(async () => {
+        const now = await headline(page);
+        for (const name of ['Most people at once', 'Pieces to fry', 'Batter', 'Ginger tea', 'Barley-lemon water']) expect(now[name], `${step}: ${name}`).not.toBe(start[name]);
+      }).toPass({ timeout: 5000 });
       await expect(page.locator('[data-change-strip]')).toBeVisible();
       await expect(undo(page)).toHaveAttribute('title', /^Undo: 68 to \d+ adults$/);
       await page.keyboard.press('Control+z');
-      expect(await headline(page), `${step}, undone`).toEqual(start);
+      await expect.poll(() => headline(page), { message: `${step}, undone` }).toEqual(start);
       await expect(undo(page)).toBeDisabled();
     };
     await follow('field', async () => {

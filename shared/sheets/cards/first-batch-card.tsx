@@ -1,7 +1,8 @@
 import type { ReactElement } from 'react';
 import type { LoadPlan } from '../../frying';
 import { settle } from '../../household';
-import { say } from '../../words';
+import { say, sayLoose } from '../../words';
+import { quantity } from '../amounts';
 import type { SheetContext, SheetDraft } from '../types';
 import { Blank } from './blank';
 
@@ -25,7 +26,7 @@ function rowsOf(load: LoadPlan, { plan, formats: f }: SheetContext): readonly Ro
     { what: say(f, 'sheets.trial.lift'), planned: f.figure(frying.fryMinutes, 'min'), unit: 'min' },
     { what: say(f, 'sheets.trial.back'), planned: say(f, 'sheets.trial.atMost', { minutes: load.cycleMinutes.value }), unit: 'min' },
     { what: say(f, 'sheets.trial.drain'), planned: grams(before * (1 - frying.waterLostKgPerKg + frying.oilUptakeKgPerKg)), unit: 'g' },
-    { what: say(f, 'sheets.trial.mark'), planned: say(f, 'sheets.trial.millilitres', { n: Math.round((oil / settle(plan.event, 'oil.rho20').value) * 1000) }), unit: 'ml' },
+    { what: say(f, 'sheets.trial.mark'), planned: quantity(f, (oil / settle(plan.event, 'oil.rho20').value) * 1000, 'ml'), unit: sayLoose(f, plan.event.preferences.units === 'us' ? 'unit.floz' : 'unit.ml') },
   ];
 }
 

@@ -66,6 +66,13 @@ function serveWords({ tasks: [first, ...rest] }: DayRow, context: SheetContext):
   return { title: sayMessage(f, first.name), lines: rest.length === 0 ? [] : [all.map((t) => whole(say(f, 'sheets.day.serveAt', { at: t.start, who: whoWords(t, context) }))).join(', ')] };
 }
 
+/** All washing-up, cooling or breaks of a day under one name, each with its minute and its person. Pots that only stand are left out. */
+function listWords({ kind, tasks }: DayRow, context: SheetContext): RowWords {
+  const { formats: f } = context;
+  const hands = tasks.filter((t) => t.who.length > 0);
+  return { title: say(f, kind === 'wash' ? 'sheets.day.washing' : kind === 'cool' ? 'sheets.day.cools' : 'sheets.day.rests'), lines: [hands.map((t) => whole(say(f, 'sheets.day.serveAt', { at: t.start, who: whoWords(t, context) }))).join(', ')] };
+}
+
 function jobWords({ tasks: [first, ...rest] }: DayRow, context: SheetContext): RowWords {
   if (first === undefined) return { title: '', lines: [] };
   const note = first.note === undefined ? [] : [sayMessage(context.formats, first.note)];
@@ -76,5 +83,6 @@ function jobWords({ tasks: [first, ...rest] }: DayRow, context: SheetContext): R
 export function rowWords(row: DayRow, wall: boolean, context: SheetContext): RowWords {
   if (row.kind === 'round') return roundWords(row, context);
   if (row.kind === 'stretch') return stretchWords(row, wall ? 'where' : 'each', context);
+  if (row.kind === 'wash' || row.kind === 'rest' || row.kind === 'cool') return listWords(row, context);
   return row.kind === 'serve' ? serveWords(row, context) : jobWords(row, context);
 }

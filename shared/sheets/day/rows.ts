@@ -4,9 +4,9 @@ import type { Task } from '../../timeline';
 import { stretchOfBatch, stretchOfBowl } from './stretches';
 
 /** What a row of a day plan stands for. */
-export type DayRowKind = 'job' | 'stretch' | 'round' | 'serve';
+export type DayRowKind = 'job' | 'stretch' | 'round' | 'serve' | 'wash' | 'rest' | 'cool';
 
-/** One row of a day plan: a job with the part that runs by itself, a fry stretch, a brew round with its fills, or the bringing out of a whole day. */
+/** One row of a day plan: a job with the part that runs by itself, a fry stretch, a brew round with its fills, or the bringing out, the washing-up, the cooling of leftovers or the breaks of a whole day. */
 export interface DayRow {
   readonly key: string;
   readonly kind: DayRowKind;
@@ -17,7 +17,7 @@ export interface DayRow {
   readonly end: number;
 }
 
-/** How far to join: `wall` joins bowls with their batches and all bringing out of a day; `own` keeps each of those a row, for the page of one helper. */
+/** How far to join: `wall` joins bowls with their batches, all bringing out, washing-up, cooling and breaks of a day; `own` keeps each of those a row, for the page of one helper. */
 export type Joining = 'wall' | 'own';
 
 /** A fill longer than this after its round is ready stands in a row of its own, where its time is (our choice). */
@@ -34,7 +34,8 @@ function keysOf(tasks: readonly Task[], frying: FryingPlan, joining: Joining): (
     const { kind, id, round, batch, bowl } = task;
     const stretch = kind === 'fry' ? stretches.get(batch ?? -1) : kind === 'bowl' && joining === 'wall' ? stretchOfBowl(bowl, stretches, frying) : undefined;
     if (stretch !== undefined) return ['stretch', stretch];
-    if (kind === 'serve' && joining === 'wall') return ['serve', `serve/${Math.floor(task.start / minutesPerDay)}`];
+    if ((kind === 'serve' || kind === 'wash' || kind === 'rest' || kind === 'cool') && joining === 'wall') return [kind, `${kind}/${Math.floor(task.start / minutesPerDay)}`];
+    if (id.startsWith('bins/') && joining === 'wall') return ['serve', `bins/${Math.floor(task.start / minutesPerDay)}`];
     if (round !== undefined && (kind === 'brew' || (kind === 'fill' && task.start - (ready.get(round) ?? -Infinity) <= nearMinutes))) return ['round', `round/${round}`];
     const active = id.endsWith(alone) ? id.slice(0, -alone.length) : id;
     return ['job', ids.has(active) ? active : id];

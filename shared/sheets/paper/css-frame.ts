@@ -17,7 +17,7 @@ export const frameCss = `
 .sheet .was { font-size: 11pt; white-space: nowrap; color: #595959; }
 .sheet .grey { color: #595959; }
 .sheet .small { font-size: 11pt; }
-.sheet .cautions { margin-top: 4mm; break-inside: avoid; font-size: 14pt; }
+.sheet .cautions { margin-top: 4mm; break-inside: avoid; break-before: avoid; font-size: 14pt; }
 .sheet .cautions p + p { margin-top: 1mm; }
 .sheet .short { border: 0.75pt solid #000; padding: 1.2mm 3mm; margin-bottom: 2.5mm; break-inside: avoid; }
 .sheet .block { break-inside: avoid; }

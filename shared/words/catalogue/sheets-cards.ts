@@ -17,7 +17,7 @@ export const sheetsCardsWords = {
   'sheets.trial.back': 'Oil as hot as before: time since put in',
   'sheets.trial.atMost': (p: { minutes: number }, f: Formats) => `${f.figure(p.minutes, 'min')} or less`,
   // Weighed and entered in grams everywhere: small differences are lost in ounces.
-  'sheets.trial.grams': (p: { n: number }, f: Formats) => `${f.number(p.n)} g`, 'sheets.trial.millilitres': (p: { n: number }, f: Formats) => `${f.number(p.n)} ml`,
+  'sheets.trial.grams': (p: { n: number }, f: Formats) => `${f.number(p.n)} g`,
   'sheets.trial.drain': 'Drain on the rack for a minute, weigh all pieces',
   'sheets.trial.mark': 'Oil poured in by measure, back to where it stood',
   'sheets.trial.drop': 'No thermometer: let a drop of batter fall in. It rises at once when the oil is hot enough; try again after the batch until it does, and write down that time. Less sure, but enough to plan by.',

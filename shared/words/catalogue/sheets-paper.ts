@@ -146,6 +146,9 @@ export const sheetsPaperWords = {
     return `${f.plural(p.numbers.length, 'bowl', 'bowls')} ${run ? `${f.number(from)} to ${f.number(to)}` : f.list(p.numbers.map((n) => f.number(n)))} at ${p.at}: ${p.who}`;
   },
   'sheets.day.batchAt': (p: { at: number; batch: number }, f: Formats) => `batch ${f.number(p.batch)} at ${f.clock(p.at)}`,
+  'sheets.day.rests': 'Breaks, and sit down to eat',
+  'sheets.day.cools': 'Cool or put away what is left; which dish, see the cooling sheet',
+  'sheets.day.washing': 'Wash up: each pot once it is done with, the rest in rounds',
   'sheets.day.serveAt': (p: { at: number; who: string }, f: Formats) => `${f.clock(p.at)} ${p.who}`,
   'sheets.day.late': (p: { minutes: number }, f: Formats) => `${f.duration(p.minutes)} late as planned`,
   'sheets.day.overloads': (p: { n: number }, f: Formats) => f.plural(p.n, 'One job does not fit as planned; its row says why.', `${f.number(p.n)} jobs do not fit as planned; their rows say why.`),

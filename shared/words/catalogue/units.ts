@@ -16,7 +16,7 @@ export const unitNames = {
   'unit.people': word('person', 'people'), 'unit.pieces': word('piece', 'pieces'), 'unit.portions': word('portion', 'portions'),
   'unit.cups': word('cup', 'cups'), 'unit.batches': word('batch', 'batches'), 'unit.bowls': word('bowl', 'bowls'), 'unit.boxes': word('box', 'boxes'), 'unit.bags': word('bag', 'bags'),
   'unit.rounds': word('round', 'rounds'), 'unit.days': word('day', 'days'), 'unit.packs': word('pack', 'packs'),
-  'unit.W': 'W', 'unit.kW': 'kW', 'unit.kWh': 'kWh', 'unit.kg/L': 'kg/L', 'unit.mm': 'mm', 'unit.in': 'in', 'unit.kg/h': 'kg/h', 'unit.lb/h': 'lb/h', 'unit.percent': '%',
+  'unit.W': 'W', 'unit.kW': 'kW', 'unit.kWh': 'kWh', 'unit.kg/L': 'kg/L', 'unit.lb/qt': 'lb/qt', 'unit.mm': 'mm', 'unit.in': 'in', 'unit.kg/h': 'kg/h', 'unit.lb/h': 'lb/h', 'unit.percent': '%',
 } as const satisfies Record<string, UnitName>;
 
 /** Words of the subject `units`: unit names, weekdays, months, clock and length of time. */

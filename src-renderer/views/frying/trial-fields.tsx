@@ -23,7 +23,7 @@ export function TrialFields({ trial, names }: { readonly trial: Trial; readonly 
   };
   const dishes = [...new Set([trial.dish, ...plan.frying.loads.map((l) => l.dish)])];
   const pans = [...new Set([trial.pan, ...event.kitchen.pans.map((p) => p.id)])];
-  const unit = { g: 'g', min: t('view.kitchen.minutes'), ml: 'ml' };
+  const unit = { g: 'g', min: t('view.kitchen.minutes') };
   return (
     <>
       <Choice label={t('view.frying.dish')} value={trial.dish} options={choice(dishes, names.dish)} onCommit={(dish) => take({ dish })} />
@@ -35,7 +35,7 @@ export function TrialFields({ trial, names }: { readonly trial: Trial; readonly 
       <MeasureField label={t('view.trial.startC')} unit="°C" value={trial.startC ?? null} min={120} max={210} onClear={clear('startC')} onCommit={(startC) => take({ startC })} />
       <MeasureField label={t('view.trial.lowestC')} unit="°C" value={trial.lowestC ?? null} min={60} max={205} onClear={clear('lowestC')} onCommit={(lowestC) => take({ lowestC })} />
       <NumberField label={t('view.trial.backMinutes')} unit={unit.min} value={trial.backMinutes ?? null} min={0.25} max={90} step={0.25} decimals={2} onClear={clear('backMinutes')} onCommit={(backMinutes) => take({ backMinutes })} />
-      <NumberField label={t('view.trial.topUpMl')} unit={unit.ml} value={trial.topUpMl ?? null} min={0} max={10000} step={10} onClear={clear('topUpMl')} onCommit={(topUpMl) => take({ topUpMl })} />
+      <MeasureField label={t('view.trial.topUpMl')} unit="ml" value={trial.topUpMl ?? null} min={0} max={10000} step={10} onClear={clear('topUpMl')} onCommit={(topUpMl) => take({ topUpMl })} />
     </>
   );
 }
