@@ -7,3 +7,7 @@ export * from './mass-balance';
 export * from './ratio';
 export { weightOf } from './line-weight';
 export * from './per-head';
+export { keptLines } from './kept/kept-foods';
+export { keptParts, mayBeLeft, type KeptPart } from './kept/kept-things';
+export type { Boxes } from './kept/kept-volume';
+export { isRice } from './rice';

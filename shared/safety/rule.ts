@@ -1,22 +1,11 @@
-import type { BuyingPlan } from '../buying';
-import type { DrinksPlan } from '../drinks';
 import type { Event } from '../event';
-import type { FryingPlan } from '../frying';
-import type { GuestsPlan } from '../guests';
-import type { KitchenPlan } from '../kitchen';
-import type { DishPlan, MenuPlan } from '../menu';
-import type { TimelinePlan } from '../timeline';
+import type { DishPlan } from '../menu';
+import type { DayInputs, TimelinePlan } from '../timeline';
 import type { Message } from '../words';
 import type { Level } from './types';
 
 /** The plans of the other rooms, which the rules judge. */
-export interface SafetyInput {
-  readonly guests: GuestsPlan;
-  readonly menu: MenuPlan;
-  readonly buying: BuyingPlan;
-  readonly kitchen: KitchenPlan;
-  readonly frying: FryingPlan;
-  readonly drinks: DrinksPlan;
+export interface SafetyInput extends DayInputs {
   readonly day: TimelinePlan;
 }
 

@@ -2,7 +2,8 @@ import type { BuyingPlan } from '../buying';
 import type { Event } from '../event';
 import type { FryingPlan } from '../frying';
 import { minutesPerDay, highest, lowest } from '../measure';
-import type { MenuPlan } from '../menu';
+import { isRice, type MenuPlan } from '../menu';
+import { safetyRule } from '../reference';
 import { calendarDay, dayNumber, type Message } from '../words';
 import type { DayValues } from './day-values';
 import type { Job } from './job';
@@ -88,14 +89,17 @@ export function serveJobs(takes: DayValues, event: Event): Job[] {
   });
 }
 
-/** What is left is cooled or put away when the last of a dish has been served. */
+/** Cooked rice is cold so many minutes after it was last served (rule PR-05a): it goes into the fridge in shallow boxes, at once. */
+const riceColdWithin = (safetyRule('PR-05a').limit ?? 1) * 60;
+
+/** What is left is cooled or put away when the last of a dish has been served; rice within its hour, in one go. */
 export function coolJobs(takes: DayValues, event: Event, menu: MenuPlan): Job[] {
   return menu.dishes.flatMap((d) => {
     const dish = event.menu.dishes.find((x) => x.id === d.id);
     const own = d.recipe.frying !== undefined || d.recipe.brewing !== undefined || !d.recipe.needsTemperatureControl;
     if (own || d.lastServed === null || dish?.served.kind === 'fixed') return [];
     const from = Math.ceil(d.lastServed) + 1;
-    return [jobOf({ id: `cool/${d.id}`, kind: 'cool', name: { id: 'timeline.task.cool', params: { dish: d.name } }, minutes: takes.cool, roles: ['cook', 'runner'], from, to: from + 60, towards: 'early', about: { dish: d.id } })];
+    return [jobOf({ id: `cool/${d.id}`, kind: 'cool', name: { id: isRice(d) ? 'timeline.task.coolRice' : 'timeline.task.cool', params: { dish: d.name } }, minutes: takes.cool, roles: ['cook', 'runner'], from, to: isRice(d) ? Math.floor(d.lastServed) + riceColdWithin : from + 60, towards: 'early', about: { dish: d.id } })];
   });
 }
 

@@ -1,5 +1,5 @@
 import type { Event } from '../event';
-import type { MenuPlan } from '../menu';
+import { isRice, type MenuPlan } from '../menu';
 import { safetyRule } from '../reference';
 import type { Message } from '../words';
 import type { DayValues } from './day-values';
@@ -28,10 +28,11 @@ export function roundJobs(takes: DayValues, event: Event): Job[] {
 /** Food is in the fridge so many minutes after it was last served (rule TC-01). */
 const storedWithin = (safetyRule('TC-01').limit ?? 2) * 60;
 
-/** What has cooled is closed, labelled and stored: one job for all dishes whose cooling begins at the same minute. */
+/** What has cooled is closed, labelled and stored: one job for all dishes whose cooling begins at the same minute. Rice is in the fridge already. */
 export function storeJobs(takes: DayValues, menu: MenuPlan, cooling: readonly Job[]): Job[] {
   const meals = new Map<number, string[]>();
-  for (const job of cooling) if (job.about.dish !== undefined) meals.set(job.earliest, [...(meals.get(job.earliest) ?? []), job.about.dish]);
+  const rice = new Set(menu.dishes.filter(isRice).map((d) => d.id));
+  for (const job of cooling) if (job.about.dish !== undefined && !rice.has(job.about.dish)) meals.set(job.earliest, [...(meals.get(job.earliest) ?? []), job.about.dish]);
   return [...meals].toSorted(([a], [b]) => a - b).map(([at, dishes]): Job => {
     const names = dishes.map((id) => menu.dishes.find((d) => d.id === id)?.name ?? id);
     const from = at + takes.cool + takes.storeAfter;

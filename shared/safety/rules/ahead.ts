@@ -1,9 +1,8 @@
 import type { Step } from '../../event';
-import type { DishPlan } from '../../menu';
+import { isRice, type DishPlan } from '../../menu';
 import { safetyRule } from '../../reference';
 import type { Level } from '../types';
 import type { Hit, Rule, Subject } from '../rule';
-import { isRice } from './standing';
 
 const runs = (step: Step): number => Math.max(step.passive.fixed, step.active.fixed);
 const cooks = (d: DishPlan): boolean => d.recipe.steps.some((t) => t.does === 'boil' || t.does === 'simmer' || t.does === 'bake');

@@ -1,8 +1,8 @@
-import type { DishPlan } from '../../menu';
+import { isRice, type DishPlan } from '../../menu';
 import { safetyRule } from '../../reference';
 import { limitsOf, type ProfileLimits } from '../profile';
 import { holdingOf, type Hit, type Rule, type Subject, type Verdict } from '../rule';
-import { isRice, minutesOut } from './standing';
+import { minutesOut } from './standing';
 
 type Place = 'hot' | 'cold';
 type Said = 'safety.say.HH-01' | 'safety.say.HH-02' | 'safety.say.HH-03' | 'safety.say.CH-01' | 'safety.say.CH-02' | 'safety.say.CH-03' | 'safety.say.PR-07';

@@ -1,6 +1,7 @@
+import { isRice } from '../../menu';
 import { safetyRule } from '../../reference';
 import { holdingOf, type Hit, type Rule } from '../rule';
-import { isRice, minutesOut } from './standing';
+import { minutesOut } from './standing';
 
 const hours = safetyRule('PR-04').limit ?? 0;
 /** Between these the spores of cooked rice grow and make a poison that heat does not destroy (rule PR-04). */

@@ -1,9 +1,5 @@
 import type { DishPlan } from '../../menu';
-import { ingredientIds, type Subject } from '../rule';
-
-/** True for a dish cooked from rice grains; rice flour is no rice dish. */
-export const isRice = (dish: DishPlan): boolean =>
-  dish.recipe.frying === undefined && dish.recipe.brewing === undefined && ingredientIds(dish).some((i) => i.endsWith('rice'));
+import type { Subject } from '../rule';
 
 /**
  * Minutes a dish stands before its last portion: from the end of its last step that is ready before it is served (or from its first portion).

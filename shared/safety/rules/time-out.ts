@@ -1,7 +1,8 @@
+import { isRice } from '../../menu';
 import { safetyRule } from '../../reference';
 import type { Level } from '../types';
 import { holdingOf, worstOfEach, type Rule, type Subject, type Verdict } from '../rule';
-import { isRice, minutesOut } from './standing';
+import { minutesOut } from './standing';
 
 /** Above this a room is hot and the two hours become one. Source: USDA advice, rule TC-02. */
 const hotRoomC = 32;

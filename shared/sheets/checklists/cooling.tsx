@@ -1,4 +1,5 @@
 import type { ReactElement } from 'react';
+import { isRice } from '../../menu';
 import { safetyRule } from '../../reference';
 import { limitsOf } from '../../safety';
 import { say } from '../../words';
@@ -15,7 +16,7 @@ const firstHours = 2;
 function Row({ left, context }: { readonly left: Leftover; readonly context: SheetContext }): ReactElement {
   const { plan, formats: f, names } = context;
   const off = left.dish.lastServed ?? plan.event.closesAt;
-  const within = safetyRule('TC-01').limit ?? 2;
+  const within = safetyRule(isRice(left.dish) ? 'PR-05a' : 'TC-01').limit ?? 2;
   const jobs = plan.day.tasks.filter((t) => (t.kind === 'cool' && t.dish === left.dish.id) || (t.kind === 'store' && t.after.some((id) => id === `cool/${left.dish.id}`)));
   const label = say(f, 'sheets.cooling.label', {
     dish: left.dish.name, made: f.date(shiftDay(plan.event.day, Math.floor(off / 1440))), by: keptUntil({ madeAt: off, useBy: left.useBy }, plan.event.day, f), reheatC: left.reheatC,
@@ -53,7 +54,7 @@ export function coolingDrafts(context: SheetContext): readonly SheetDraft[] {
         <li>{say(f, 'sheets.cooling.throw', { hours: safetyRule('TC-01').limit ?? 2 })}</li>
       </ul>
       <div className="cautions">
-        <p className="small">{say(f, 'sheets.check.sources', { rules: ['CO-01', 'TC-01', 'LO-01', 'LO-03', 'RH-01'] })}</p>
+        <p className="small">{say(f, 'sheets.check.sources', { rules: ['CO-01', 'TC-01', 'PR-05a', 'LO-01', 'LO-03', 'RH-01'] })}</p>
         <p className="small">{say(f, 'sheets.guidance')}</p>
       </div>
     </>

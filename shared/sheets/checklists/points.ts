@@ -1,4 +1,5 @@
 import { highest, lowest } from '../../measure';
+import { isRice } from '../../menu';
 import type { Plan } from '../../plan';
 import { safetyRule } from '../../reference';
 import { limitsOf, oilStopC } from '../../safety';
@@ -74,7 +75,7 @@ function doors({ event, frying, drinks, menu }: Plan): CheckPoint[] {
 
 function afterwards(plan: Plan): CheckPoint[] {
   const { event, frying } = plan;
-  const rice = leftovers(plan).some((l) => l.dish.recipe.ingredients.some((line) => line.ingredient.endsWith('rice')));
+  const rice = leftovers(plan).some((l) => isRice(l.dish));
   const cold = frying.oilEnds.map((e) => Number(e.movableAt));
   return [
     act({ id: 'sheets.check.thrown', params: { hours: limit('TC-01'), since: event.closesAt - limit('TC-01') * 60 } }, 'TC-01'),

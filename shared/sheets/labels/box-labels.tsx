@@ -30,7 +30,7 @@ function Label({ thing, at, context }: { readonly thing: KeptThing; readonly at:
       <dl>
         <dt>{say(f, 'sheets.boxes.amount')}</dt><dd>{boxAmount(thing, at, f)}</dd>
         <dt>{say(f, 'sheets.boxes.made')}</dt><dd>{f.date(shiftDay(event.day, Math.floor(thing.madeAt / 1440)))}</dd>
-        <dt>{say(f, 'sheets.boxes.keep')}</dt><dd>{say(f, `sheets.boxes.place.${thing.place}`)}</dd>
+        <dt>{say(f, 'sheets.boxes.keep')}</dt><dd>{say(f, `sheets.boxes.place.${thing.keeps.place}`)}</dd>
         <dt>{say(f, 'sheets.boxes.useBy')}</dt><dd className="by">{keptUntil(thing, event.day, f)}</dd>
       </dl>
       <Contains foods={thing.foods ?? allFoods(thing)} context={context} />

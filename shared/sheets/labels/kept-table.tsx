@@ -52,7 +52,7 @@ export function KeptTable({ context }: { readonly context: SheetContext }): Reac
           </tr>
         </thead>
         {places.map((place) => {
-          const own = things.filter((thing) => thing.place === place);
+          const own = things.filter((thing) => thing.keeps.place === place);
           return own.length === 0 ? null : (
             <tbody key={place}>
               <tr className="sectionrow"><th scope="rowgroup" colSpan={6}>{headOf(place)}</th></tr>

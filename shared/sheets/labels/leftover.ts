@@ -1,5 +1,5 @@
 import { settle } from '../../household';
-import type { DishPlan } from '../../menu';
+import { isRice, mayBeLeft, type DishPlan } from '../../menu';
 import type { Plan } from '../../plan';
 import { safetyRule } from '../../reference';
 
@@ -12,17 +12,12 @@ export interface Leftover {
   readonly reheatC: number | null;
 }
 
-const isRice = ({ recipe }: DishPlan): boolean => recipe.ingredients.some((line) => line.ingredient.endsWith('rice'));
-
-/** Food that is kept: no drinks, no fried things (they do not keep their bite), nothing that was put by as stock. */
-const mayBeKept = (dish: DishPlan): boolean => dish.servedAs !== 'cup' && dish.recipe.frying === undefined && dish.recipe.role !== 'preserve' && dish.portions.value > 0 && dish.lastServed !== null;
-
 /** Dishes that may be left over on a day with guests, and until when: three days in the fridge, rice one (rules LO-01, LO-03), heated to 74 °C (rule RH-01). */
 export function leftovers(plan: Plan): readonly Leftover[] {
   if (plan.guests.adults.value + plan.guests.children.value === 0) return [];
   const days = settle(plan.event, 'prep.leftoverDays').value;
   const riceHours = settle(plan.event, 'prep.leftoverRiceHours').value;
-  return plan.menu.dishes.filter(mayBeKept).map((dish) => {
+  return plan.menu.dishes.filter(mayBeLeft).map((dish) => {
     const from = dish.lastServed ?? plan.event.closesAt;
     const ownLimit = dish.recipe.needsTemperatureControl ? Infinity : 7 * 1440;
     return { dish, useBy: isRice(dish) ? from + riceHours * 60 : from + Math.min(ownLimit, Math.floor(days) * 1440), reheatC: dish.recipe.serveHot ? safetyRule('RH-01').limit : null };

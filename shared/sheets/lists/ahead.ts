@@ -26,9 +26,11 @@ function stepOf(task: Task, dish: DishPlan | undefined): Step | undefined {
 export const isHouseholdDay = (plan: Plan): boolean => plan.guests.adults.value + plan.guests.children.value === 0;
 
 /** Jobs with the recipes before the doors open (all of them when no guests come), by start. */
-export function madeAhead(plan: Plan): readonly AheadJob[] {
-  const ahead = plan.day.tasks.filter((t) => t.kind === 'step' && (isHouseholdDay(plan) || t.start < plan.event.opensAt));
-  return dayRows(ahead, plan.frying, 'own').flatMap((row) => {
+export const madeAhead = (plan: Plan): readonly AheadJob[] => recipeJobs(plan).filter(({ task }) => isHouseholdDay(plan) || task.start < plan.event.opensAt);
+
+/** All jobs with the recipes, by start. */
+export function recipeJobs(plan: Plan): readonly AheadJob[] {
+  return dayRows(plan.day.tasks.filter((t) => t.kind === 'step'), plan.frying, 'own').flatMap((row) => {
     const [task] = row.tasks;
     if (task === undefined) return [];
     const dish = plan.menu.dishes.find((d) => d.id === task.dish);

@@ -49,6 +49,7 @@ export const timelineWords = {
   'timeline.task.setUpStation': (p: { station: string }) => `Set up ${p.station}: dry pan, oil, thermometer, lid and blanket at hand`,
   'timeline.task.serve': 'Bring out, wipe, clear',
   'timeline.task.putOut': (p: { dishes: readonly string[] }, f: Formats) => `Put the meal on the table: ${f.list(p.dishes)}`,
+  'timeline.task.coolRice': (p: { dish: string }) => `Put what is left of ${p.dish} into shallow boxes and the fridge, within the hour`,
   'timeline.task.cool': (p: { dish: string }) => `Cool or put away what is left of ${p.dish}`,
   'timeline.task.cleanKitchen': 'Clean the kitchen',
   'timeline.task.cleanRoom': 'Clear and clean the room',

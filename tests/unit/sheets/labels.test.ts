@@ -7,7 +7,7 @@ import { parseShelf } from '../../../shared/household';
 import { plan, type Plan } from '../../../shared/plan';
 import { sourceTitle } from '../../../shared/reference';
 import { containerLabels, contentsOfDish, isMild, keptThings, labelGroups, madeAhead, oilOf, roomIn, sheetDocument, sheetsOf, type SheetKind } from '../../../shared/sheets';
-import { keptLines } from '../../../shared/sheets/labels/kept-foods';
+import { keptLines } from '../../../shared/menu';
 import { demo } from '../demo/demo';
 import { opened, unused } from '../plan/workings';
 import { plainEvent } from '../shelf/plain-kitchen';
@@ -119,14 +119,14 @@ describe('what is kept in boxes', () => {
   });
 
   it('tells a box once when what is in it is worked on again', () => {
-    const things = keptThings(plan(demo('lantern-evening'))).filter((thing) => thing.dish.id === 'fritters' && thing.place === 'cold');
+    const things = keptThings(plan(demo('lantern-evening'))).filter((thing) => thing.dish.id === 'fritters' && thing.keeps.place === 'cold');
     expect(things.map((thing) => thing.foods)).toEqual([['spring-onion', 'spinach']]);
     expect(things[0]?.steps).toHaveLength(2);
   });
 
   it('puts soup for the freezer into litre boxes and flatbread into bags', () => {
     const things = keptThings(plan(demo('freezer-sunday')));
-    const of = (id: string) => things.find((thing) => thing.dish.id === id && thing.place === 'freezer')?.boxes;
+    const of = (id: string) => things.find((thing) => thing.dish.id === id && thing.keeps.place === 'freezer')?.boxes;
     // 24 portions of a 20-portion recipe of 6 kg are 7.2 kg: eight boxes of a litre, nine tenths full. 60 pieces, twelve in a bag.
     expect([of('bean-soup')?.boxLitres, of('bean-soup')?.count.value]).toEqual([1, 8]);
     expect([of('freezer-flatbread')?.boxLitres, of('freezer-flatbread')?.count.value]).toEqual([null, 5]);
@@ -158,7 +158,7 @@ describe('what is kept in boxes', () => {
   it('the room in the cold is no more than all boxes and no less than the largest', () => {
     assert(property(constantFrom(...demos), constantFrom('cold' as const, 'freezer' as const), (name, place) => {
       const made = plan(demo(name));
-      const litres = keptThings(made).filter((thing) => thing.place === place).map((thing) => thing.boxes.litres?.value ?? 0);
+      const litres = keptThings(made).filter((thing) => thing.keeps.place === place).map((thing) => thing.boxes.litres?.value ?? 0);
       const room = roomIn(made, place)?.value ?? 0;
       expect(room).toBeLessThanOrEqual(litres.reduce((sum, one) => sum + one, 0) + 1e-9);
       expect(room).toBeGreaterThanOrEqual(Math.max(0, ...litres));
@@ -190,6 +190,14 @@ describe('labels for boxes', () => {
       expect([(html.match(/data-box=/g) ?? []).length, (html.match(/data-left=/g) ?? []).length]).toEqual([count.madeAhead, count.leftOver]);
       expect(count.total).toBe(count.madeAhead + count.leftOver);
     }
+  });
+
+  it.each(demos)('%s: the shopping list asks for as many boxes and labels as the sheet prints', (name) => {
+    const made = plan(demo(name));
+    const need = (thing: string) => made.buying.lines.find((line) => line.ingredient === thing)?.need.amount.toNumber() ?? 0;
+    const { total } = containerLabels(made);
+    expect(total).toBeGreaterThan(5);
+    expect([need('food-boxes'), need('labels')]).toEqual([total, total]);
   });
 
   it('say what, how much, when it was made, where to keep it and until when', () => {

@@ -2,7 +2,7 @@ import type { Event, Step } from '../../event';
 import { divide, figure, plus, roundUp, times, workingOf, worked, type Figure, type Term } from '../../figure';
 import { settle, settledTerm } from '../../household';
 import { amountOf, baseFactor, convert, convertFood, dimensionOf, type Amount } from '../../measure';
-import type { DishPlan, ScaledLine } from '../../menu';
+import type { DishPlan, ScaledLine } from '../types';
 import { ingredient } from '../../reference';
 
 /** Sizes of box a kitchen has, in litres (common practice, no source). */

@@ -1,5 +1,5 @@
 import type { Step } from '../../event';
-import type { DishPlan, ScaledLine } from '../../menu';
+import type { DishPlan, ScaledLine } from '../types';
 import { ingredient } from '../../reference';
 
 /** Words that stand for many foods, and the sections of the shop they mean. */
