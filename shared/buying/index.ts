@@ -2,7 +2,7 @@
 export * from './types';
 export { needsOfMenu } from './needs';
 export { planBuying } from './plan-buying';
-export { thingNeeds, type ThingInputs } from './things';
+export { gasNeeds, thingNeeds, type ThingInputs } from './things';
 export { ownKey } from './own-lines';
 export { useWord } from './origin-names';
 export { listFor, type WalkingList } from './list-for';

@@ -22,7 +22,7 @@ export interface Need {
 
 /**
  * A thing that is not food: `ingredient` is an id of `things` (shared/reference), the amount is whole for what is counted, and `figure` has
- * the same value. A room that knows better (gas by measured burners, ice by the heat to be taken away) gives its own `ThingNeed`s to
+ * the same value. A room that knows better (ice by the heat to be taken away) gives its own `ThingNeed`s to
  * `planBuying` in place of the simple ones of `thingNeeds`; nothing else has to change.
  */
 export interface ThingNeed extends Need {
@@ -33,14 +33,6 @@ export interface ThingNeed extends Need {
 export const useIds = ['drinks-table', 'meal', 'snacks', 'soup', 'guests', 'kept', 'leftovers', 'burners', 'no-tap'] as const;
 /** Id of a use of things. */
 export type UseId = (typeof useIds)[number];
-
-/** A burner at work: its id in the kitchen, for how many minutes, at which share of its rating. */
-export interface HeatUse {
-  readonly burner: string;
-  readonly minutes: number;
-  /** 0-1; null for a pan of oil kept hot, where the table knows the share. */
-  readonly share: number | null;
-}
 
 /** How far a line is: still to buy, part of it bought, left for later, all bought, or nothing to buy because the house has it. */
 export type LineState = 'open' | 'part' | 'later' | 'bought' | 'house';

@@ -1,7 +1,7 @@
 import type { Event } from '../event';
 import { breakNotes } from './breaks';
 import { busyFigure } from './busy';
-import { gasOf } from './gas';
+import { gasNeed, gasOf } from './gas';
 import { lengthOf, type Placed } from './job';
 import { layOut, type DayInputs, type LaidOut, type Order } from './lay-out';
 import { overloadsOf } from './overload';
@@ -92,5 +92,6 @@ export function dayOf(event: Event, laidOut: LaidOut): TimelinePlan {
     critical: tasks.filter((t) => t.slack === 0).map((t) => t.id),
     busy: event.people.map((p) => ({ person: p.id, minutes: busyFigure(work, p.id) })),
     gas: gasOf(event, tasks),
+    gasNeed: gasNeed(event, tasks),
   };
 }

@@ -65,13 +65,21 @@ export interface Clash {
 /** A gas cylinder and what the day draws from it. */
 export interface GasPlan {
   readonly cylinder: string;
-  /** Kilograms each of its burners burns, full on for as long as the plan holds it. */
+  /** Kilograms each of its burners burns, in the day. */
   readonly burners: readonly { readonly burner: string; readonly kg: Figure }[];
   readonly needKg: Figure;
   /** Minutes it feeds all of its burners full on, down to the share not counted on. */
   readonly lasts: Figure;
   /** Kilograms counted on. */
   readonly usableKg: number;
+}
+
+/** Bottled gas of the day, all burners together. */
+export interface GasNeed {
+  /** Kilograms the day burns. */
+  readonly usedKg: Figure;
+  /** Kilograms to have in the cylinders, with the share of each that is not counted on: the one figure that Kitchen, the shopping list and the checklist tell. */
+  readonly wantedKg: Figure;
 }
 
 /** What the room `timeline` computes. */
@@ -89,4 +97,6 @@ export interface TimelinePlan {
   readonly busy: readonly { readonly person: string; readonly minutes: Figure }[];
   /** Cylinders that a burner draws from. */
   readonly gas: readonly GasPlan[];
+  /** Bottled gas of the whole day; null where none is burned. */
+  readonly gasNeed: GasNeed | null;
 }

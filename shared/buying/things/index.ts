@@ -2,8 +2,7 @@ import type { Event } from '../../event';
 import type { GuestsPlan } from '../../guests';
 import type { MenuPlan } from '../../menu';
 import { originNames } from '../origin-names';
-import type { HeatUse, Need, ThingNeed } from '../types';
-import { gasNeeds } from './gas';
+import type { Need, ThingNeed } from '../types';
 import { houseThings } from './house';
 import { tableThings } from './table';
 import { waterNeeds } from './water';
@@ -14,11 +13,10 @@ export interface ThingInputs {
   readonly menu: MenuPlan;
   /** All needs of food and drink: their tap water has to be brought where there is no tap. */
   readonly food: readonly Need[];
-  /** Burners at work. */
-  readonly heat: readonly HeatUse[];
 }
 
-/** All things a day needs that are not food, each with how it was counted. A room that knows one of them better leaves it out here. */
-export const thingNeeds = (event: Event, { guests, menu, food, heat }: ThingInputs): ThingNeed[] => [
-  ...tableThings(event, guests, menu), ...houseThings(event, guests, menu), ...gasNeeds(event, heat), ...waterNeeds(event, guests, food, originNames(event)),
+/** All things a day needs that are not food, each with how it was counted; bottled gas comes after the day is laid out (`gasNeeds`). A room that knows one of them better leaves it out here. */
+export const thingNeeds = (event: Event, { guests, menu, food }: ThingInputs): ThingNeed[] => [
+  ...tableThings(event, guests, menu), ...houseThings(event, guests, menu), ...waterNeeds(event, guests, food, originNames(event)),
 ];
+export { gasNeeds } from './gas';

@@ -31,12 +31,11 @@ const act = (words: Message, rule?: string): CheckPoint => ({ kind: 'do', words,
 function dayBefore({ event, buying, day }: Plan): CheckPoint[] {
   const open = buying.lines.filter((l) => l.buy.amount.gt(0)).length;
   const begun = day.tasks.filter((t) => t.kind === 'step' && t.start < 0 && t.attention > 0);
-  const gas = day.gas.map((g) => g.needKg.value);
   return [
     act({ id: 'sheets.check.bought', params: { n: open } }),
     tell({ id: 'sheets.check.fridge', params: { celsius: limitsOf(event).coldTarget } }, 'CH-01'),
     act(begun.length === 0 ? { id: 'sheets.check.nothingBegun' } : { id: 'sheets.check.begun', params: { n: begun.length } }),
-    ...(gas.length === 0 ? [] : [act({ id: 'sheets.check.gas', params: { kg: Math.ceil(gas.reduce((a, b) => a + b, 0) * 10) / 10 } })]),
+    ...(day.gasNeed === null ? [] : [act({ id: 'sheets.check.gas', params: { kg: day.gasNeed.wantedKg.value } })]),
     tell({ id: 'sheets.check.helpers', params: { n: event.people.length, first: lowest(event.people.map((p) => p.from), event.opensAt) } }),
     tell({ id: 'sheets.check.well', params: { hours: limit('HY-03') } }, 'HY-03'),
     act({ id: 'sheets.check.printed' }),

@@ -21,10 +21,11 @@ const hands = (p: Hands, f: Formats): string => f.list([
 
 /** Words of the subject `timeline`. */
 export const timelineWords = {
-  'rule.gas.burner': 'A burner full on burns its rating, for as long as the plan holds it, divided by the heat in a kilogram of gas. Turned down it burns less.',
-  'rule.gas.need': 'What all burners of the cylinder burn in the day.',
+  'rule.gas.burner': 'Minutes at full flame, and a share of the minutes in which oil is kept hot, times the rating, divided by the heat in a kilogram of gas.',
+  'rule.gas.need': 'What the burners burn in the day, added up.',
+  'rule.gas.wanted': 'What the day burns, divided by the share of a cylinder that is counted on; up to the next tenth of a kilogram.',
   'rule.gas.lasts': 'Gas in the cylinder, without the last share that comes too slowly, times its heat, divided by what its burners take full on.',
-  'timeline.term.burnerGas': 'Each burner', 'timeline.term.gasIn': 'Gas in the cylinder', 'timeline.term.ratings': 'Ratings of its burners', 'timeline.term.burnerOn': 'Held by the plan', 'timeline.method.burnerGas': 'Each worked out from its minutes and rating.', 'timeline.method.burnerOn': 'Minutes of the day in which the plan holds the burner.', 'timeline.method.spells': 'Stretches of the day with something to do.',
+  'timeline.term.gasIn': 'Gas in the cylinder', 'timeline.term.ratings': 'Ratings of its burners', 'timeline.term.burnerOn': 'At full flame', 'timeline.term.oilHot': 'Oil kept hot', 'timeline.term.gasUsed': 'Burned in the day', 'timeline.method.burnerOn': 'From the pans of oil, rounds of drinks and pots of the day; minutes that two share count once. A step that names no burner stands on the first that is free.', 'timeline.method.spells': 'Stretches of the day with something to do.',
   'rule.timeline.busy': 'Busy minutes: all stretches with something to do, added up.',
   'timeline.term.spells': 'stretches with something to do',
   'timeline.task.step': (p: { step: string; dish: string }) => `${p.dish}: ${p.step}`,

@@ -104,7 +104,7 @@ export const viewKitchenWords = {
   'view.kitchen.wind': 'Air', 'view.kitchen.calm': 'still', 'view.kitchen.breeze': 'a breeze', 'view.kitchen.wind.on': 'wind',
   'view.kitchen.cylinder': 'Cylinder', 'view.kitchen.cylinders': 'Gas cylinders', 'view.kitchen.addCylinder': 'Add a gas cylinder',
   'view.kitchen.newCylinder': (p: { n: number }, f: Formats) => `Cylinder ${f.number(p.n)}`,
-  'view.kitchen.gasIn': 'Gas in it', 'view.kitchen.gasNeeded': 'The day takes', 'view.kitchen.gasLasts': 'It lasts, burners full on',
+  'view.kitchen.gasIn': 'Gas in it', 'view.kitchen.gasNeeded': 'The day takes', 'view.kitchen.gasWanted': 'Have in the cylinders', 'view.kitchen.gasLasts': 'It lasts, burners full on',
   'view.kitchen.room': 'Room',
   'view.kitchen.water': 'Cold water',
   'view.kitchen.altitude': 'Height above sea',

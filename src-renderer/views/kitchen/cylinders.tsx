@@ -7,6 +7,7 @@ import { MeasureField } from '../../parts/measure-field';
 import { TextField } from '../../parts/text-field';
 import { AddThing, Derived, Thing, Things } from '../../parts/thing';
 import { ViewSection } from '../../parts/view-page';
+import styles from './kitchen.module.css';
 
 /** Gas cylinders: what is in them, where they stand, what the day takes out of them. */
 export function Cylinders() {
@@ -16,6 +17,12 @@ export function Cylinders() {
   const change = (id: string, patch: Partial<(typeof cylinders)[number]>) => edit(changeKitchen(event, { cylinders: cylinders.map((c) => (c.id === id ? { ...c, ...patch } : c)) }));
   return (
     <ViewSection title={t('view.kitchen.cylinders')}>
+      {plan.day.gasNeed !== null && (
+        <div className={styles['gas']}>
+          <Derived name={t('view.kitchen.gasNeeded')}><FigureButton figure={plan.day.gasNeed.usedKg} title={t('view.kitchen.gasNeeded')} /></Derived>
+          <Derived name={t('view.kitchen.gasWanted')}><FigureButton figure={plan.day.gasNeed.wantedKg} title={t('view.kitchen.gasWanted')} /></Derived>
+        </div>
+      )}
       {cylinders.length === 0 && <p>{t('view.kitchen.none')}</p>}
       <Things>
         {cylinders.map((c) => {

@@ -1,8 +1,8 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { planBuying, thingNeeds, type HeatUse, type Need, type ThingNeed } from '../../../shared/buying';
+import { gasNeeds, planBuying, thingNeeds, type Need, type ThingNeed } from '../../../shared/buying';
 import type { Event } from '../../../shared/event';
-import { ruleIds } from '../../../shared/figure';
+import { entered, figure, just, ruleIds, type Figure } from '../../../shared/figure';
 import { planGuests } from '../../../shared/guests';
 import { parameter, things } from '../../../shared/reference';
 import { isWordId } from '../../../shared/words';
@@ -16,9 +16,12 @@ const party = (n: number, more: Readonly<Record<string, unknown>> = {}, stay = 9
   drinkOf('tea', true, true), drinkOf('squash', false, false),
 ], [adults(n, { stay: { shortest: stay, usual: stay, longest: stay } })], more);
 
-function needsOf(event: Event, heat: readonly HeatUse[] = [], food: readonly Need[] = []): ThingNeed[] {
+/** As the day hands it over: kilograms to have in the cylinders. */
+const wanted = (kg: number): Figure => figure(kg, 'kg', () => ({ rule: 'gas.wanted', terms: [entered('kg', { text: 'kg' }, kg, 'kg', 'x')], sum: just('kg') }));
+
+function needsOf(event: Event, food: readonly Need[] = []): ThingNeed[] {
   const guests = planGuests(event);
-  return thingNeeds(event, { guests, menu: menuOf(event), food, heat });
+  return thingNeeds(event, { guests, menu: menuOf(event), food });
 }
 const countOf = (event: Event, thing: string, origin?: string): number =>
   needsOf(event).filter((n) => n.ingredient === thing && (origin === undefined || n.origin === origin)).reduce((sum, n) => sum + n.figure.value, 0);
@@ -58,7 +61,7 @@ describe('things counted from people and refills', () => {
 
   it('every working recomputes, uses what it shows, and has words', () => {
     const event = party(57, { shopping: { carriesWater: true }, kitchen: { burners: [{ id: 'ring', name: 'Ring', kind: 'outdoorGas', ratedW: 6000 }] } });
-    const needs = needsOf(event, [{ burner: 'ring', minutes: 240, share: null }, { burner: 'ring', minutes: 30, share: 1 }], [needOf('water', 5, 'L', 'd-rice')]);
+    const needs = [...needsOf(event, [needOf('water', 5, 'L', 'd-rice')]), ...gasNeeds(wanted(1.7))];
     expect([...new Set(needs.map((n) => n.ingredient))].toSorted()).toEqual(things.map((t) => t.id).toSorted());
     for (const need of needs) {
       expect(faultsOf(need.figure, ruleIds)).toEqual([]);
@@ -74,24 +77,21 @@ const gas = (kind: string, more: Readonly<Record<string, unknown>> = {}): Event 
   menuEvent([recipeOf('rice', 'grain')], [adults(10)], { kitchen: { burners: [{ id: 'ring', name: 'Ring', kind, ratedW: 5000 }], ...more } });
 
 describe('gas and water', () => {
-  it('is rating × time over the heat of the gas, with the spare', () => {
-    const [need] = needsOf(gas('lpg'), [{ burner: 'ring', minutes: 120, share: 1 }]).filter((n) => n.ingredient === 'gas-bottle');
-    // 5 kW for two hours is 36 MJ: 0.783 kg at 46 MJ/kg, 0.94 kg with a fifth to spare.
-    expect(need?.figure.value).toBe(0.94);
-  });
-  it('is not needed on mains gas or induction', () => {
-    for (const kind of ['gas', 'induction']) expect(needsOf(gas(kind), [{ burner: 'ring', minutes: 120, share: 1 }]).some((n) => n.ingredient === 'gas-bottle')).toBe(false);
+  it('gas is the day\u2019s own figure, nothing added; none where none is burned', () => {
+    const own = wanted(1.7);
+    expect(gasNeeds(own).map((n) => [n.ingredient, n.amount.amount.toString(), n.figure])).toEqual([['gas-bottle', '1.7', own]]);
+    expect([gasNeeds(null), gasNeeds(wanted(0))]).toEqual([[], []]);
   });
   it('counts the bottles in the kitchen as in the house', () => {
     const event = gas('lpg', { cylinders: [{ id: 'a', gasKg: 0.5, place: 'outdoor' }] });
-    const l = line(planBuying(event, needsOf(event, [{ burner: 'ring', minutes: 120, share: 1 }])), 'gas-bottle');
+    const l = line(planBuying(event, gasNeeds(wanted(0.94))), 'gas-bottle');
     expect([l.larder.amount.toString(), l.packs.map((p) => [p.count, p.size.amount.toString()])]).toEqual(['0.5', [[1, '5']]]);
   });
   it('water is brought only where there is no tap: that of the dishes and some for each guest', () => {
     const event = menuEvent([recipeOf('rice', 'grain')], [adults(10)]);
-    expect(needsOf(event, [], [needOf('water', 5, 'L')]).some((n) => n.ingredient === 'carried-water')).toBe(false);
+    expect(needsOf(event, [needOf('water', 5, 'L')]).some((n) => n.ingredient === 'carried-water')).toBe(false);
     const dry: Event = { ...event, shopping: { ownLines: [], borrowed: [], marks: [], shoppers: [], ownThings: [], carriesWater: true } };
-    expect(needsOf(dry, [], [needOf('water', 5, 'L'), needOf('salt', 9, 'g')]).find((n) => n.ingredient === 'carried-water')?.figure.value).toBe(10);
+    expect(needsOf(dry, [needOf('water', 5, 'L'), needOf('salt', 9, 'g')]).find((n) => n.ingredient === 'carried-water')?.figure.value).toBe(10);
   });
 });
 

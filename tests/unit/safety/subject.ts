@@ -85,7 +85,7 @@ export function judge(g: Given): SafetyPlan {
     kitchen: { pans: g.pans ?? [], burners: [] },
     frying: { ...noFrying, ...g.frying },
     drinks: { rounds: g.rounds ?? [], fills: [], dispensers: g.dispensers ?? [], totals: [], ice: null, problems: [] },
-    day: { tasks: g.tasks ?? [], overloads: [], notes: [], critical: [], busy: [], gas: g.gas ?? [], off: [] },
+    day: { tasks: g.tasks ?? [], overloads: [], notes: [], critical: [], busy: [], gas: g.gas ?? [], gasNeed: null, off: [] },
   });
 }
 

@@ -114,7 +114,7 @@ export function lanternPlan(options: { readonly batches?: number; readonly jobs?
         task('heat-oil', 'heatOil', 652, 666, { slack: 0, needs: [{ thing: 'ring', count: 1 }, { thing: 'counter', count: 2 }] }),
         task('brew-1', 'brew', 620, 650, { who: ['tea-maker'] }), ...jobs,
       ],
-      overloads: [], notes: [], off: [], critical: ['heat-oil'], busy: [{ person: 'fryer', minutes: fig(240, 'min') }], gas: [],
+      overloads: [], notes: [], off: [], critical: ['heat-oil'], busy: [{ person: 'fryer', minutes: fig(240, 'min') }], gas: [], gasNeed: null,
     },
     safety: { findings: [], notChecked: [], inOrder: [] },
   };
