@@ -5,8 +5,8 @@ import type { Plan } from './types';
 
 /** Remedies told for one clash. */
 const offered = 3;
-/** Days planned for one clash, and clashes looked at: about a second in a worker. */
-const most = { tries: 24, clashes: 12 };
+/** Days planned for one clash, of them with changes of one kind, and clashes looked at. */
+const most = { tries: 24, ofOneKind: 8, clashes: 12 };
 /** Names matter to no plan: the edit that makes a remedy gives the real ones. */
 const noNames: RemedyNames = { helper: 'one more', ring: 'ring', urn: 'urn', pot: 'pot' };
 
@@ -33,25 +33,31 @@ function proven(event: Event, before: Plan, overload: Overload, candidate: Remed
 }
 
 /**
- * For each clash of the day up to three ways out, least trouble first and of different kinds, each planned as a whole (guests to safety) and
- * kept only when this clash is gone, no other has come, and no safety rule says stop that did not before. Some hundred milliseconds for each clash:
- * for a worker, never while dragging. Plain values, so that a worker can send them; `withRemedy` makes the change.
- * @param before the plan of the event where it is known already.
+ * Up to three ways out of one clash of the day, least trouble first and of different kinds, each planned as a whole (guests to safety) and kept
+ * only when this clash is gone, no other has come, and no safety rule says stop that did not before. Some hundred milliseconds: for a
+ * worker or a press of a button, never while dragging. Plain values, so that a worker can send them; `withRemedy` makes the change.
+ * @param before the plan of the event. @param overload one of `before.day.overloads`.
  */
+export function remediesOf(event: Event, before: Plan, overload: Overload): ClashRemedies {
+  const remedies: DayRemedy[] = [];
+  const kinds = new Set<string>();
+  const asked = new Map<string, number>();
+  let tried = 0;
+  for (const candidate of remedyCandidates(event, before.day, overload)) {
+    if (remedies.length >= offered || tried >= most.tries) break;
+    const times = asked.get(candidate.kind) ?? 0;
+    if (kinds.has(candidate.kind) || times >= most.ofOneKind) continue;
+    asked.set(candidate.kind, times + 1);
+    tried += 1;
+    const remedy = proven(event, before, overload, candidate);
+    if (remedy === null) continue;
+    kinds.add(candidate.kind);
+    remedies.push(remedy);
+  }
+  return { task: overload.task, remedies, tried };
+}
+
+/** The remedies of every clash of the day (the first twelve), in their order; see `remediesOf`. Seconds where much clashes: for a worker. */
 export function dayRemedies(event: Event, before: Plan = plan(event)): ClashRemedies[] {
-  return before.day.overloads.slice(0, most.clashes).map((overload) => {
-    const remedies: DayRemedy[] = [];
-    const kinds = new Set<string>();
-    let tried = 0;
-    for (const candidate of remedyCandidates(event, before.day, overload)) {
-      if (remedies.length >= offered || tried >= most.tries) break;
-      if (kinds.has(candidate.kind)) continue;
-      tried += 1;
-      const remedy = proven(event, before, overload, candidate);
-      if (remedy === null) continue;
-      kinds.add(candidate.kind);
-      remedies.push(remedy);
-    }
-    return { task: overload.task, remedies, tried };
-  });
+  return before.day.overloads.slice(0, most.clashes).map((overload) => remediesOf(event, before, overload));
 }

@@ -4,3 +4,5 @@ export { planDay, type DayInputs } from './plan-day';
 export * from './schedule';
 export { improveDay, type BetterDay, type DayProblem } from './improve-day';
 export type { DayWorth } from './day-worth';
+export { withRemedy, type Borrowed, type ClashRemedies, type DayRemedy, type RemedyChange, type RemedyCost, type RemedyNames } from './remedies';
+export { remedyCandidates, type RemedyCandidate } from './remedy-candidates';
