@@ -70,7 +70,7 @@ function moves({ named, near, from, to, day }: Scene): RemedyCandidate[] {
       const movedMinutes = Math.round(Math.abs(at - start));
       return {
         change: { kind: 'move', job, at, own }, kind: own ? 'own' : 'move', movedMinutes, helperMinutes: 0, trouble: (own ? trouble.own : trouble.step) + trouble.perMinute * movedMinutes,
-        message: { id: at < start ? 'timeline.remedy.earlier' : 'timeline.remedy.later', params: { job: first.name, at: Number(start), to: at } },
+        message: { id: at < start ? 'timeline.remedy.earlier' : 'timeline.remedy.later', params: { job: first.name, at: start, to: at } },
       };
     });
   });

@@ -4,8 +4,8 @@ const borrowed: Readonly<Record<string, string>> = { ring: 'an electric ring', u
 
 /** Words of what would make a day work that does not. */
 export const dayRemedyWords = {
-  'timeline.remedy.earlier': (p: { readonly job: Inner; readonly at: number; readonly to: number }, f: Formats) => `Start earlier: ${p.job} at ${f.clock(p.to)} instead of ${f.clock(p.at)}.`,
-  'timeline.remedy.later': (p: { readonly job: Inner; readonly at: number; readonly to: number }, f: Formats) => `Start later: ${p.job} at ${f.clock(p.to)} instead of ${f.clock(p.at)}.`,
+  'timeline.remedy.earlier': (p: { readonly job: Inner; readonly at: number; readonly to: number }, f: Formats) => `Start earlier: ${String(p.job)} at ${f.clock(p.to)} instead of ${f.clock(p.at)}.`,
+  'timeline.remedy.later': (p: { readonly job: Inner; readonly at: number; readonly to: number }, f: Formats) => `Start later: ${String(p.job)} at ${f.clock(p.to)} instead of ${f.clock(p.at)}.`,
   'timeline.remedy.hours': (p: { readonly person: string; readonly from: number; readonly to: number }, f: Formats) => `Ask ${p.person} to be there ${f.clock(p.from)}-${f.clock(p.to)}.`,
   'timeline.remedy.helper': (p: { readonly from: number; readonly to: number; readonly role: string }, f: Formats) => `Ask one more helper for ${f.clock(p.from)}-${f.clock(p.to)}.`,
   'timeline.remedy.borrow': (p: { readonly thing: string }) => `Borrow ${borrowed[p.thing] ?? p.thing}.`,
