@@ -62,6 +62,7 @@ export * from './set-price';
 export * from './set-shopper';
 export * from './set-times';
 export * from './set-trial';
+export * from './take-day-order';
 export * from './take-trial';
 export * from './remove-trial';
 export * from './set-title';

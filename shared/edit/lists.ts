@@ -31,7 +31,7 @@ export const inShopping = (event: Event, part: Partial<Shopping>): Event => ({ .
 export function inDay(event: Event, part: Partial<DayChanges>): Event {
   const next = { ...dayOf(event), ...part };
   const { dayJobs: _had, ...without } = event;
-  return next.ownJobs.length === 0 && next.changes.length === 0 ? without : { ...event, dayJobs: next };
+  return next.ownJobs.length === 0 && next.changes.length === 0 && next.order === undefined ? without : { ...event, dayJobs: next };
 }
 
 /** Waves of guests. */

@@ -28,7 +28,8 @@ const order = [
   'trials', 'pan', 'pieces', 'beforeG', 'afterG', 'lowestC', 'backMinutes', 'topUpMl', 'taken',
   'precautions', 'lidAtHand', 'extinguisher', 'outdoorPlace', 'wallMetres', 'flameCm', 'thermometer', 'childLine', 'friedDry', 'oilSigns', 'coAlarm', 'air', 'cylinderCm', 'leakTested',
   'extensionCord', 'protectedSockets', 'carryMetres', 'carrySteps', 'lifters', 'flaskTableCm', 'flaskTableSteady', 'adultsPour', 'tongs', 'openFoodThrown', 'cutForChildren',
-  'handwash', 'ill', 'occasion', 'venue', 'caterer', 'address', 'emergencyNumber', 'contact', 'injectors', 'printInjectors',
+  'dayJobs', 'ownJobs', 'changes', 'order', 'setUpFirst', 'restsFirst', 'relief', 'nudges', 'job', 'held', 'parts', 'off',
+  'handwash', 'ill', 'occasion', 'venue', 'caterer', 'eggsChilled', 'cookedC', 'coolTrays', 'coolTrayLongCm', 'coolTrayWideCm', 'reheatIn', 'platesChanged', 'picklePh', 'pickleTested', 'address', 'emergencyNumber', 'contact', 'injectors', 'printInjectors',
   'roles', 'liftKg', 'price', 'per', 'figure', 'value', 'why', 'date', 'sheet', 'version', 'fingerprint', 'rows', 'note', 'notes',
 ] as const;
 const rank: ReadonlyMap<string, number> = new Map(order.map((key, at) => [key, at]));

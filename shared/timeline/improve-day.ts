@@ -1,4 +1,5 @@
-import type { Event } from '../event';
+import type { DayOrder, Event } from '../event';
+import { chosenOrder, keptOrder } from './chosen-order';
 import { compareWorth, worthOf, type DayWorth } from './day-worth';
 import { layOut, type DayInputs, type LaidOut, type Order } from './lay-out';
 import { bestLayOut, dayOf, orders } from './plan-day';
@@ -18,6 +19,8 @@ export interface BetterDay {
   readonly after: DayWorth;
   /** Tasks that lie elsewhere or are somebody else's, so that an edit can lay them down. Minutes from midnight. */
   readonly moves: readonly { readonly task: string; readonly start: number; readonly who: readonly string[] }[];
+  /** The order that gives it, for the event to keep. */
+  readonly order: DayOrder;
   /** Days laid out. */
   readonly tries: number;
 }
@@ -55,8 +58,9 @@ export function improveDay({ event, inputs }: DayProblem, startNumber: number, b
   const first = bestLayOut(event, inputs);
   const before = worthOf(first);
   const steps = first.placed.filter((p) => p.job.kind === 'step' && p.job.laid?.at === undefined).map((p) => p.job.id).toSorted();
-  let best: { readonly laidOut: LaidOut; readonly worth: DayWorth } = { laidOut: first, worth: before };
-  let walk: { readonly order: Order; readonly worth: DayWorth } | null = null;
+  const chosen = chosenOrder(event);
+  let best: { readonly laidOut: LaidOut; readonly worth: DayWorth; readonly order: Order | null } = { laidOut: first, worth: before, order: null };
+  let walk: { readonly order: Order; readonly worth: DayWorth } | null = chosen === null ? null : { order: chosen, worth: before };
   for (let k = 0; k < budget; k += 1) {
     const plain = orders[k];
     const order: Order | undefined = walk === null || k < orders.length ? plain : changed(walk.order, steps, random);
@@ -65,9 +69,9 @@ export function improveDay({ event, inputs }: DayProblem, startNumber: number, b
     const worth = worthOf(laidOut);
     // An order as good as the last is taken too: that is how a search leaves a plateau.
     if (walk === null || compareWorth(worth, walk.worth) <= 0) walk = { order, worth };
-    if (compareWorth(worth, best.worth) < 0) best = { laidOut, worth };
+    if (compareWorth(worth, best.worth) < 0) best = { laidOut, worth, order };
   }
-  if (best.laidOut === first) return null;
+  if (best.order === null) return null;
   const day = dayOf(event, best.laidOut);
-  return { day, before, after: best.worth, moves: movesOf(dayOf(event, first), day), tries: budget };
+  return { day, before, after: best.worth, moves: movesOf(dayOf(event, first), day), order: keptOrder(best.order), tries: budget };
 }

@@ -1,6 +1,8 @@
 import type { Event } from '../event';
 import { breakNotes } from './breaks';
 import { busyFigure } from './busy';
+import { chosenOrder } from './chosen-order';
+import { worthOf } from './day-worth';
 import { gasNeed, gasOf } from './gas';
 import { lengthOf, type Placed } from './job';
 import { layOut, type DayInputs, type LaidOut, type Order } from './lay-out';
@@ -44,8 +46,18 @@ function laterOrders(first: LaidOut, frying: DayInputs['frying']): readonly Orde
 /** How bad a day is: a job without hands weighs more than any number of breaks. */
 const badness = (laidOut: LaidOut): number => missing(laidOut.placed) * 1000 + setUpLongBefore(laidOut.placed) * 10 + laidOut.noRests.length;
 
-/** The day laid out in the order that leaves the least undone, of as many orders as there is time for. */
+/** The day laid out in the order the cook has taken, while it leaves no more undone than the best of the others; else in the best of those. */
 export function bestLayOut(event: Event, inputs: DayInputs): LaidOut {
+  const chosen = chosenOrder(event);
+  if (chosen === null) return bestPlain(event, inputs);
+  const laidOut = layOut(event, inputs, chosen);
+  if (worthOf(laidOut).undone === 0) return laidOut;
+  const plain = bestPlain(event, inputs);
+  return worthOf(laidOut).undone <= worthOf(plain).undone ? laidOut : plain;
+}
+
+/** The day laid out in the order that leaves the least undone, of as many orders as there is time for. */
+function bestPlain(event: Event, inputs: DayInputs): LaidOut {
   const [plain] = orders;
   if (plain === undefined) throw new Error('there is an order to try');
   const first = layOut(event, inputs, plain);

@@ -40,10 +40,26 @@ export const jobChangeSchema = z.looseObject({
   why: noteSchema.optional(),
 });
 
+/** An order in which the day is laid out, found by looking longer than the instant answer does and taken by the cook. The plan follows it while it leaves no more undone than the plain orders. */
+export const dayOrderSchema = z.looseObject({
+  /** Setting up is placed before the recipe steps. */
+  setUpFirst: z.boolean().default(false),
+  /** Breaks and meals are placed before the recipe steps. */
+  restsFirst: z.boolean().default(false),
+  /** Where in a long watch at the oil somebody takes over. */
+  relief: z.enum(['none', 'early', 'middle', 'late']).default('middle'),
+  /** Recipe steps that count as due sooner (below 0) or later, in minutes; only their order changes. */
+  nudges: z.array(z.looseObject({ job: jobKeySchema, by: z.number().int().min(-1440).max(1440) })).max(300).default([]),
+});
+/** An order in which the day is laid out. */
+export type DayOrder = z.infer<typeof dayOrderSchema>;
+
 /** The cook's own jobs and what she has laid down about the jobs of the plan. */
 export const daySchema = z.looseObject({
   ownJobs: z.array(ownJobSchema).max(200).default([]),
   changes: z.array(jobChangeSchema).max(1000).default([]),
+  /** The order that was taken; the plan finds its own when absent. */
+  order: dayOrderSchema.optional(),
 });
 /** A job the cook added. */
 export type OwnJob = z.infer<typeof ownJobSchema>;

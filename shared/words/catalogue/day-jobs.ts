@@ -23,6 +23,8 @@ export const dayJobsWords = {
   'day.edit.parts': (p: { name: string; parts: number | null }, f: Formats) => (p.parts === null ? `${p.name} in one go` : `${p.name} in ${f.number(p.parts)} parts`),
   'day.edit.change': (p: { name: string }) => `${p.name} changed`,
   'day.edit.hold': (p: { jobs: number; held: 'started' | 'printed' }, f: Formats) => `${f.plural(p.jobs, '1 job', `${f.number(p.jobs)} jobs`)} held as ${p.held}`,
+  'day.edit.order': 'the better day taken',
+  'day.edit.plainOrder': 'the day as it was laid out at first',
   'day.edit.letGo': 'jobs no longer held for their paper',
   'day.edit.oilStays': (p: { name: string }) => `${p.name} keeps the minute of the fry plan, and somebody stays at hot oil. Change it in Frying, or the helpers who fry in Kitchen.`,
   'day.edit.planStays': (p: { name: string }) => `${p.name} keeps the minute and length of the fry plan or the drinks plan. Change it in Frying or Drinks.`,

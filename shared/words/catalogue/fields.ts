@@ -13,12 +13,14 @@ const listNames: Readonly<Record<string, string>> = {
   waves: 'wave', dishes: 'dish', recipes: 'recipe', ingredients: 'ingredient', steps: 'step', needs: 'need', after: 'step before it',
   pans: 'pan', burners: 'burner', pots: 'pot', dispensers: 'flask or urn', stations: 'fry station', circuits: 'circuit', cylinders: 'gas cylinder',
   people: 'helper', roles: 'task', larder: 'larder line', prices: 'price', ownLines: 'own line', borrowed: 'borrowed thing', marks: 'mark', shoppers: 'shopper', ownThings: 'own thing', houseFigures: 'house figure', trials: 'first batch', issuedSheets: 'printed sheet',
+  ownJobs: 'own job', changes: 'change of a job', nudges: 'nudge of a step',
   serviceLog: 'log line', diets: 'diet', allergies: 'allergy',
 };
 
 /** Names of fields as the cook knows them. An empty name is a group that needs no word of its own. */
 const fieldNames: Readonly<Record<string, string>> = {
   ...safetyFieldNames,
+  dayJobs: '', order: 'order of the day', setUpFirst: 'setting up first', restsFirst: 'breaks first', relief: 'who takes over at the oil', job: 'job', held: 'why its minute stands', parts: 'number of parts', off: 'switched off',
   guests: '', menu: '', kitchen: '', counts: '', review: '', frying: 'frying', brewing: 'brewing', preferences: 'preferences',
   format: 'format', id: 'short name', title: 'title', name: 'name', day: 'day', timeZone: 'time zone', opensAt: 'opens', closesAt: 'closes',
   units: 'units', paper: 'paper', clock: 'clock', currency: 'currency', locale: 'language of numbers', cover: 'share of days to cover',
@@ -40,7 +42,7 @@ const fieldNames: Readonly<Record<string, string>> = {
   steepMinutes: 'minutes to steep', potFill: 'how full the pot', strainLoss: 'loss in straining', boilMinutes: 'minutes at the boil',
   goodForMinutes: 'good for', serveAboveC: 'coolest to serve', cupMl: 'cup', shape: 'shape', rimMm: 'width at the rim', depthMm: 'depth',
   bottomMm: 'width of the bottom', lengthMm: 'length', widthMm: 'width', massKg: 'weight', material: 'material', oilLitres: 'oil', burner: 'burner',
-  ratedW: 'power', usefulShare: 'share of the power that arrives', boilTest: 'test with water', fromC: 'temperature before', potKg: 'weight of the pot', wind: 'wind', cylinder: 'gas cylinder', coolTest: 'test of cooling', rows: 'rows', broughtBy: 'brought by', measuring: 'how it is measured', cylinders: 'gas cylinders', circuits: 'circuits', iceTubLitres: 'tub of ice', brewsW: 'power it brews with', startC: 'temperature at first', endC: 'temperature later', roomC: 'room temperature', circuit: 'circuit', litres: 'size', insulation: 'insulation',
+  ratedW: 'power', usefulShare: 'share of the power that arrives', boilTest: 'test with water', fromC: 'temperature before', potKg: 'weight of the pot', wind: 'wind', cylinder: 'gas cylinder', coolTest: 'test of cooling', rows: 'rows', broughtBy: 'brought by', measuring: 'how it is measured', jugStepMl: 'marks of the measuring jug', cylinders: 'gas cylinders', circuits: 'circuits', iceTubLitres: 'tub of ice', brewsW: 'power it brews with', startC: 'temperature at first', endC: 'temperature later', roomC: 'room temperature', circuit: 'circuit', litres: 'size', insulation: 'insulation',
   coolingPerHour: 'cooling per hour', fitForMilk: 'fit for milk', dish: 'dish', pans: 'pans', dishes: 'dishes',
   waterC: 'temperature of tap water', altitudeM: 'height above the sea', bowlLitres: 'size of the bowl', ovens: 'ovens', counterPlaces: 'places at the counter',
   hotHoldC: 'temperature of hot holding', fridgeC: 'temperature of the fridge', coldLitres: 'room in the cold', volts: 'volts', amps: 'amperes',

@@ -1,7 +1,7 @@
 import * as fc from 'fast-check';
 import {
   addOwnJob, changeJob, changeOwnJob, holdJobs, letGoOfPrinted, removeOwnJob, removePerson, addBorrowed, addDish, addOwnLine, addPan, addPot, addWave, changeBorrowed, changeBurner, changeDish, changeKitchen, changePan, changePerson, changeRecipe, changeWave, freshId, markBought, markLater, moveWave, putBackIngredient, removeBurner, removeDish, removePan,
-  removeOwnLine, removeRecipe, removeWave, setAllergy, setCarriesWater, setDay, setDiet, setHeadcount, setHigherRisk, setHouseFigure, setLarder, setNotes, setOwnThing, setPreference, setPrice, setShopper, setTimes, setTitle, substitute, type EditResult,
+  removeOwnLine, removeRecipe, removeWave, setAllergy, setCarriesWater, setDay, setDiet, setHeadcount, setHigherRisk, setHouseFigure, setLarder, setNotes, setOwnThing, setPreference, setPrice, setShopper, setTimes, setTitle, substitute, takeDayOrder, type EditResult,
 } from '../../../shared/edit';
 import { standIns } from '../../../shared/buying';
 import { dayOf, type Event } from '../../../shared/event';
@@ -12,7 +12,7 @@ export type RandomEdit = (event: Event) => EditResult;
 const pick = (list: readonly { readonly id: string }[], n: number): string => list[n % Math.max(1, list.length)]?.id ?? 'nobody';
 
 /** Edits of every kind, sound and unsound. */
-export const randomEdit: fc.Arbitrary<RandomEdit> = fc.tuple(fc.nat(41), fc.nat(50), fc.integer({ min: -400, max: 2000 }), fc.string({ maxLength: 8 })).map(([kind, n, value, text]): RandomEdit => (event) => {
+export const randomEdit: fc.Arbitrary<RandomEdit> = fc.tuple(fc.nat(42), fc.nat(50), fc.integer({ min: -400, max: 2000 }), fc.string({ maxLength: 8 })).map(([kind, n, value, text]): RandomEdit => (event) => {
   const { guests, menu, kitchen, people, recipes } = event;
   switch (kind) {
     case 0: return setHeadcount(event, value, n);
@@ -56,6 +56,7 @@ export const randomEdit: fc.Arbitrary<RandomEdit> = fc.tuple(fc.nat(41), fc.nat(
     case 38: return changeOwnJob(event, pick(dayOf(event).ownJobs, n), { from: value, to: n % 3 === 0 ? undefined : value + n, needs: [{ thing: 'counter', count: 1 }] });
     case 39: return changeJob(event, { key: ['step/boil/rice', 'clean/kitchen', 'fry/1', 'brew/2', `own/job-${n}`][n % 5] ?? '', name: text }, n % 4 === 0 ? { at: undefined, off: n % 8 === 0 } : n % 4 === 1 ? { at: value } : n % 4 === 2 ? { who: pick(people, n) } : { minutes: value, parts: n });
     case 40: return n % 3 === 0 ? letGoOfPrinted(event) : n % 3 === 1 ? holdJobs(event, [{ job: 'clean/kitchen', at: value }, { job: 'set-up/tables', at: n }], 'printed') : removePerson(event, pick(people, n));
+    case 41: return takeDayOrder(event, n % 3 === 0 ? null : { setUpFirst: n % 2 === 0, restsFirst: false, relief: 'early', nudges: [{ job: 'step/boil/rice', by: value }] });
     default: return n % 2 === 0 ? setNotes(event, text) : changeKitchen(event, { roomC: value / 10 });
   }
 });

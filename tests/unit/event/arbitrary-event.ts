@@ -125,6 +125,11 @@ const rawEvent = fc.tuple(whole(1, 3), whole(0, 3), whole(0, 3)).chain(([recipes
     ownThings: fc.uniqueArray(fc.constantFrom('hot-cups', 'plates'), { maxLength: 2 }),
     carriesWater: fc.boolean(), oilBefore: fc.constantFrom('sunflower-refined', 'lard'),
   }, optional)),
+  dayJobs: open(fc.record({
+    ownJobs: listOf(['own-1'], (id) => fc.record({ id: fc.constant(id), name, minutes: whole(1, 90) }, { requiredKeys: ['id', 'name'] })),
+    changes: fc.uniqueArray(open(fc.record({ job: fc.constantFrom('clean/kitchen', 'set-up/tables'), at: minute, held: fc.constantFrom('pinned', 'printed'), minutes: whole(1, 90), parts: whole(2, 6), off: fc.boolean() }, { requiredKeys: ['job'] })), { maxLength: 2, selector: (c) => c.job }),
+    order: open(fc.record({ setUpFirst: fc.boolean(), restsFirst: fc.boolean(), relief: fc.constantFrom('none', 'early'), nudges: fc.array(open(fc.record({ job: fc.constantFrom('step/a/b', 'step/c/d'), by: whole(-90, 90) })), { maxLength: 2 }) }, optional)),
+  }, optional)),
   houseFigures: fc.uniqueArray(open(fc.record({ figure: fc.constantFrom('fry.dw', 'portion.friedSnack'), value: number(0.02, 1.2), unit: fc.constantFrom('', 'kg'), why: name, date: isoDay }, { requiredKeys: ['figure', 'value', 'why'] })), { maxLength: 2, selector: (h) => h.figure }),
   issuedSheets: fc.array(open(fc.record({ sheet: text, version: fc.constantFrom('A', 'B', 'AA'), at: text, fingerprint: text })), { maxLength: 2 }),
   serviceLog: fc.array(open(fc.record({ at: minute, kind: name })), { maxLength: 2 }),

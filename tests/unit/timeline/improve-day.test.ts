@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { beforeAll, describe, expect, test } from 'vitest';
-import { eventSchema, type Event } from '../../../shared/event';
+import { takeDayOrder } from '../../../shared/edit';
+import { eventSchema, serialiseEvent, type Event } from '../../../shared/event';
 import { plan } from '../../../shared/plan';
 import { improveDay, planDay } from '../../../shared/timeline';
 import { compareWorth } from '../../../shared/timeline/day-worth';
@@ -54,6 +55,35 @@ test('a day whose first order leaves work standing is made better', () => {
   expect(better).not.toBeNull();
   expect(compareWorth(better!.after, better!.before)).toBeLessThan(0);
   expect(faultsOf(event, better!.day)).toEqual([]);
+});
+
+test('the order that was found, kept in the event, gives the very day that was offered, and nothing better is found by the same look', () => {
+  const event = demo('school-fair-stall');
+  const inputs = plan(event);
+  const better = improveDay({ event, inputs }, 7, 25);
+  if (better === null) throw new Error('the demo has a better day');
+  const taken = takeDayOrder(event, better.order);
+  if ('problem' in taken) throw new Error(taken.problem.id);
+  // Workings are functions: the written form tells days apart.
+  expect(JSON.stringify(planDay(taken.event, inputs))).toBe(JSON.stringify(better.day));
+  const again = improveDay({ event: taken.event, inputs }, 7, 25);
+  if (again !== null) expect(compareWorth(again.after, better.after)).toBeLessThan(0);
+  const back = takeDayOrder(taken.event, null);
+  expect('event' in back && serialiseEvent(back.event)).toBe(serialiseEvent(event));
+});
+
+test('an order that leaves more undone than the plain ones is not followed', () => {
+  const day: TestDay = {
+    people: [{ id: 'ann', roles: ['cook'], from: 300, to: 1300 }], burners: 1,
+    dishes: Array.from({ length: 4 }, (_, i) => ({ id: `d${i}`, at: 720, steps: [{ id: 'cook', active: 30 }] })),
+  };
+  const event = dayEvent(day);
+  const inputs = inputsOf(day, event);
+  const plain = planDay(event, inputs);
+  for (const relief of ['none', 'early', 'late'] as const) {
+    const ordered: Event = { ...event, dayJobs: { ownJobs: [], changes: [], order: { setUpFirst: true, restsFirst: true, relief, nudges: plain.tasks.map((t, k) => ({ job: t.id, by: k % 2 === 0 ? -900 : 900 })) } } };
+    expect(planDay(ordered, inputs).overloads.length).toBeLessThanOrEqual(plain.overloads.length);
+  }
 });
 
 test('with nothing to do there is nothing better', () => {
