@@ -1,4 +1,5 @@
 import type { Event } from '../event';
+import type { Figure } from '../figure';
 import type { DishPlan } from '../menu';
 import type { DayInputs, TimelinePlan } from '../timeline';
 import type { Message } from '../words';
@@ -19,6 +20,8 @@ export interface Hit {
   readonly value: number;
   readonly unit: string;
   readonly limit?: { readonly value: number; readonly unit: string };
+  /** The measured value with its working, where a sum stands behind it. */
+  readonly figure?: Figure;
   readonly message: Message;
   readonly about: readonly string[];
 }

@@ -28,9 +28,20 @@ import { caterer, emergencyKnown, occasion, venue } from './rules/occasion';
 import { asafoetida, beanFamily, coconut, peanutAndPulses } from './rules/pulses-and-nuts';
 import { chilliBowl, childCaffeine, decafOffered, roundFood, tornPieces, wholeNuts } from './rules/small-guests';
 import { extensionCord, fullCircuit, protectedSocket } from './rules/sockets';
+import { chilledEggs, cookedForHolding, eggsCooked } from './rules/eggs';
+import { cardComplete, cardsCurrent } from './rules/dish-cards';
+import { chilledInTime } from './rules/mixed-cold';
+import { icedTea } from './rules/iced-tea';
+import { leftoverDays } from './rules/leftover-days';
+import { microwaveStand } from './rules/microwave';
+import { milkJug } from './rules/milk-jug';
+import { shelfPickle, vinegarShare } from './rules/pickles';
+import { smallPlatters } from './rules/platters';
+import { pulsesCooked } from './rules/pulses-cooked';
+import { trayDepth, wholePot } from './rules/trays';
 import { batterOld, batterTooOld, onIce, relishOut, temperatureChecks } from './rules/waiting';
 
-/** Every rule the product judges today; all others of the table are "not checked yet". */
+/** Every rule of the table: judged, told on a sheet, or standing behind another. A test holds the list to the table. */
 export const rules: readonly Rule[] = [
   hotHolding, hotMargin, hotUk, coldHolding, coldMargin, coldUk, coldSpace, timeOut, timeOutHot, friedClock, kidneyBeans, slowCookedBeans, warmSoak, riceClock, hotRice, plantsInOil, milkCools, milkCold, milkDispenser,
   allergenInDish, nothingLeft, sharedOil, honey, childCup, hotCup, oilRange, oilHeat, oilThird, oilHalf, rimLow, rimGone, watchedOil, oilRest,
@@ -40,5 +51,7 @@ export const rules: readonly Rule[] = [
   beanFamily, peanutAndPulses, asafoetida, coconut, roundFood, tornPieces, wholeNuts, childCaffeine, decafOffered, chilliBowl, ...toldRules,
   behind('HH-04', 'warn', hotMargin), behind('HH-06', 'warn', hotMargin), behind('TC-03', 'stop', timeOut), behind('TC-04', 'stop', timeOut), behind('TC-05', 'caution', timeOut), behindSure('PR-06', 'caution'), behind('BO-02', 'warn', plantsInOil), behind('BO-03', 'stop', plantsInOil),
   behindSure('SC-01', 'caution'), behindSure('SC-02', 'caution'), behindSure('SC-05', 'caution'), behindSure('CD-07', 'caution'), behindSure('AC-02', 'caution'), behindSure('LF-03', 'warn'), behind('HY-04', 'caution', handwash),
+  chilledEggs, eggsCooked, cookedForHolding, chilledInTime, trayDepth, wholePot, microwaveStand, smallPlatters, leftoverDays, pulsesCooked, shelfPickle, vinegarShare, milkJug, icedTea, cardComplete, cardsCurrent,
+  behind('RH-03', 'caution', hotHolding),
   potLift, burnerInside, cylinderInside, circuitLoad, ukPlug, labelGroups, higherRisk,
 ];

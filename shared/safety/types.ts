@@ -1,3 +1,4 @@
+import type { Figure } from '../figure';
 import type { Message } from '../words';
 
 /** How serious: `stop` do not go on like this; `warn` change it; `caution` keep an eye on it. */
@@ -10,6 +11,8 @@ export interface Finding {
   /** Measured value and limit with units, for files and the working. */
   readonly measured: { readonly value: number; readonly unit: string };
   readonly limit: { readonly value: number; readonly unit: string };
+  /** The measured value with its working, where a sum stands behind it. */
+  readonly figure?: Figure;
   /** What is wrong and what to do. */
   readonly message: Message;
   /** Short heading. */

@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import { foodCareFields } from './food-care';
 
 const yesNo = z.boolean().optional();
 
@@ -63,6 +64,8 @@ export const precautionsSchema = z.looseObject({
   occasion: z.enum(['private', 'regular', 'paid', 'public']).optional(),
   venue: z.enum(['home', 'hall', 'park']).optional(),
   caterer: z.enum(['none', 'instructed', 'uninstructed']).optional(),
+  // Food
+  ...foodCareFields,
   // Emergency card
   address: z.string().max(300).optional(),
   emergencyNumber: z.string().max(60).optional(),

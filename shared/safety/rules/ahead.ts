@@ -2,26 +2,18 @@ import type { Step } from '../../event';
 import { isRice, type DishPlan } from '../../menu';
 import { safetyRule } from '../../reference';
 import type { Level } from '../types';
-import type { Hit, Rule, Subject } from '../rule';
+import type { Hit, Rule } from '../rule';
+import { bigBatch, controlled, cookedAhead, kilograms } from './cooked-ahead';
 
 const runs = (step: Step): number => Math.max(step.passive.fixed, step.active.fixed);
-const cooks = (d: DishPlan): boolean => d.recipe.steps.some((t) => t.does === 'boil' || t.does === 'simmer' || t.does === 'bake');
 const cooling = (d: DishPlan): readonly Step[] => d.recipe.steps.filter((t) => t.does === 'cool' || t.does === 'chill');
-/** Kept cold after it was cooked; what is chopped ahead and kept cold is no cooked food. */
-function keptCold(d: DishPlan): boolean {
-  const first = d.recipe.steps.findIndex((t) => t.does === 'boil' || t.does === 'simmer' || t.does === 'bake');
-  return first >= 0 && d.recipe.steps.slice(first).some((t) => t.keeps?.place === 'cold' || t.keeps?.place === 'freezer');
-}
-const controlled = (s: Subject): readonly DishPlan[] => s.menu.dishes.filter((d) => d.recipe.needsTemperatureControl);
-const kilograms = (d: DishPlan): number => (d.totalFigure.unit === 'kg' || d.totalFigure.unit === 'L' ? d.totalFigure.value : d.totalFigure.unit === 'g' || d.totalFigure.unit === 'ml' ? d.totalFigure.value / 1000 : 0);
-
 /** Six hours from 57 °C to 5 °C, the first two of them down to 21 °C (rule CO-01, FDA Food Code 3-501.14). */
 const coolMinutes = 360;
 /** CO-01: cooked food is cold within six hours of coming off the heat. Judged by how long its cooling steps run. */
 export const slowCooling: Rule = {
   id: 'CO-01', level: 'stop', title: { id: 'safety.title.CO-01' },
   judge: (s) => ({
-    hits: controlled(s).filter((d) => cooks(d) && keptCold(d)).flatMap((d): readonly Hit[] => {
+    hits: cookedAhead(s).flatMap((d): readonly Hit[] => {
       const minutes = cooling(d).filter((t) => t.does === 'cool').reduce((sum, t) => sum + runs(t), 0);
       return minutes > coolMinutes ? [{ value: minutes, unit: 'min', limit: { value: coolMinutes, unit: 'min' }, about: [d.id], message: { id: 'safety.say.CO-01', params: { dish: d.name, minutes } } }] : [];
     }),
@@ -31,16 +23,14 @@ export const slowCooling: Rule = {
 export const coolingStep: Rule = {
   id: 'CO-05', level: 'caution', title: { id: 'safety.title.CO-05' },
   judge: (s) => ({
-    hits: controlled(s).filter((d) => cooks(d) && keptCold(d) && cooling(d).length === 0).map((d): Hit => ({ value: 0, unit: '', limit: { value: 1, unit: '' }, about: [d.id], message: { id: 'safety.say.CO-05', params: { dish: d.name } } })),
+    hits: cookedAhead(s).filter((d) => cooling(d).length === 0).map((d): Hit => ({ value: 0, unit: '', limit: { value: 1, unit: '' }, about: [d.id], message: { id: 'safety.say.CO-05', params: { dish: d.name } } })),
   }),
 };
-/** A batch above this cools badly in one pot (rules CO-04 and CO-06, common practice). Litres; a kilogram counts as a litre. */
-const bigBatch = 4;
-/** CO-06: a big batch cooked ahead is divided before it is cooled. */
+/** CO-06: a big batch cooked ahead is divided before it is cooled. Silent once it is said how it cools: then CO-03 and CO-04 measure it. */
 export const bigCooling: Rule = {
   id: 'CO-06', level: 'caution', title: { id: 'safety.title.CO-06' },
   judge: (s) => ({
-    hits: controlled(s).filter((d) => cooks(d) && keptCold(d) && kilograms(d) > bigBatch).map((d): Hit => ({ value: kilograms(d), unit: 'kg', limit: { value: bigBatch, unit: 'kg' }, about: [d.id], message: { id: 'safety.say.CO-06', params: { dish: d.name, kg: kilograms(d) } } })),
+    hits: s.event.precautions?.coolTrays !== undefined ? [] : cookedAhead(s).filter((d) => kilograms(d) > bigBatch).map((d): Hit => ({ value: kilograms(d), unit: 'kg', limit: { value: bigBatch, unit: 'kg' }, about: [d.id], message: { id: 'safety.say.CO-06', params: { dish: d.name, kg: kilograms(d) } } })),
   }),
 };
 

@@ -4,7 +4,7 @@ import { safetyRule } from '../../reference';
 import { ingredientIds, type Rule, type Subject } from '../rule';
 
 /** Dry beans that carry the lectin (FDA Bad Bug Book as quoted, rule PR-01); the second line takes the same steps as a precaution (from memory). */
-const lectinBeans: readonly string[] = [
+export const lectinBeans: readonly string[] = [
   'kidney-beans-dry', 'white-beans-dry', 'broad-beans-dry',
   'black-beans-dry', 'borlotti-beans-dry', 'black-eyed-beans-dry',
 ];

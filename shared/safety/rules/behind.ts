@@ -6,8 +6,12 @@ import type { Rule, Subject } from '../rule';
  * is built. A test holds the sheets to it.
  */
 const told = (id: string, level: Level): Rule => ({ id, level, title: { id: 'safety.title.told' }, judge: () => ({ hits: [] }) });
-/** Rules the fry sheet, oil card, emergency card or first-batch card tell: never water, lid on, leave, skim, sleeves, 20 minutes of water, fumes, no raw batter; and the caution at the foot of every sheet. */
-export const toldRules: readonly Rule[] = [told('DF-06', 'stop'), told('DF-07', 'stop'), told('DF-08', 'stop'), told('DF-09', 'stop'), told('DF-16', 'caution'), told('DF-17', 'caution'), told('SC-08', 'caution'), told('GC-03', 'caution'), told('PR-08', 'caution'), told('CX-04', 'caution')];
+/**
+ * Rules that a sheet tells. Fry sheet, oil card, emergency card, first-batch card: never water, lid on, leave, skim, sleeves, 20 minutes of water, fumes,
+ * no raw batter. Drinks sheet: flasks emptied and rinsed (ED-06), no child on the lap (SC-06). Labels for left-over food: when it goes, what is in it, how it
+ * is heated (LO-05). At the foot of every sheet: local rules first.
+ */
+export const toldRules: readonly Rule[] = [told('ED-06', 'warn'), told('SC-06', 'warn'), told('LO-05', 'caution'), told('DF-06', 'stop'), told('DF-07', 'stop'), told('DF-08', 'stop'), told('DF-09', 'stop'), told('DF-16', 'caution'), told('DF-17', 'caution'), told('SC-08', 'caution'), told('GC-03', 'caution'), told('PR-08', 'caution'), told('CX-04', 'caution')];
 
 /** A fact that stands behind another rule: there is nothing more to judge than that rule judges. What that one finds is told there, once; where it lacks an input, so does this. */
 export const behind = (id: string, level: Level, other: Rule): Rule => ({

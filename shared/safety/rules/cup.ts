@@ -1,6 +1,7 @@
 import type { Event } from '../../event';
-import { settle } from '../../household';
+import { settle, settledTerm } from '../../household';
 import type { DispenserPlan } from '../../drinks';
+import { computed, divide, entered, exponential, figure, minus, plus, times, type Figure } from '../../figure';
 import type { Subject } from '../rule';
 
 /**
@@ -13,12 +14,28 @@ export function cupCelsius(event: Event, flaskC: number): number {
   return room + (poured - room) * Math.exp((-settle(event, 'cup.k').value * settle(event, 'cup.minutes').value) / 60);
 }
 
+/** The same with its working. */
+export const cupFigure = (event: Event, flaskC: number): Figure => figure(cupCelsius(event, flaskC), 'degC', () => {
+  const room = 'room';
+  return {
+    rule: 'safety.cup',
+    terms: [
+      computed('flask', { word: 'safety.term.flask' }, flaskC, 'degC', 'safety.method.flask'), entered(room, { word: 'safety.term.room' }, event.kitchen.roomC, 'degC', 'kitchen.roomC'),
+      settledTerm('drop', settle(event, 'pour.drop')), settledTerm('rate', settle(event, 'cup.k')), settledTerm('minutes', settle(event, 'cup.minutes')),
+    ],
+    sum: plus(room, times(minus(minus('flask', 'drop'), room), exponential(minus(0, divide(times('rate', 'minutes'), 60))))),
+  };
+});
+
 /** Minutes a cup must stand after pouring until it is down to `limitC`; 0 when it already is. `limitC` must be above the room. */
 export function standMinutes(event: Event, flaskC: number, limitC: number): number {
   const room = event.kitchen.roomC;
   const poured = flaskC - settle(event, 'pour.drop').value;
   return poured <= limitC ? 0 : (Math.log((poured - room) / (limitC - room)) / settle(event, 'cup.k').value) * 60;
 }
+
+/** Hottest minute with something in the flask, °C; minus infinity when it stays empty. No list is made of them, for a plan follows a drag. */
+export const hottestIn = (d: DispenserPlan): number => d.celsius.reduce<number>((most, c, i) => ((d.litres[i] ?? 0) > 0 && c > most ? c : most), -Infinity);
 
 /** Temperatures of a dispenser in the minutes in which there is something in it. */
 export const fullMinutes = (d: DispenserPlan): readonly { readonly at: number; readonly celsius: number }[] =>

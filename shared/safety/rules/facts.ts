@@ -5,7 +5,8 @@ import type { Hit, Rule, Subject, Verdict } from '../rule';
 
 /** Facts of the precautions that rules ask for. */
 export type FactKey = 'lidAtHand' | 'extinguisher' | 'outdoorPlace' | 'wallMetres' | 'flameCm' | 'thermometer' | 'childLine' | 'friedDry' | 'oilSigns' | 'coAlarm' | 'air' | 'cylinderCm' | 'leakTested' | 'extensionCord' | 'protectedSockets'
-  | 'carryMetres' | 'carrySteps' | 'lifters' | 'flaskTableCm' | 'flaskTableSteady' | 'adultsPour' | 'tongs' | 'openFoodThrown' | 'cutForChildren' | 'handwash' | 'ill' | 'occasion' | 'venue' | 'caterer' | 'address' | 'emergencyNumber';
+  | 'carryMetres' | 'carrySteps' | 'lifters' | 'flaskTableCm' | 'flaskTableSteady' | 'adultsPour' | 'tongs' | 'openFoodThrown' | 'cutForChildren' | 'handwash' | 'ill' | 'occasion' | 'venue' | 'caterer' | 'address' | 'emergencyNumber'
+  | 'eggsChilled' | 'cookedC' | 'coolTrays' | 'coolTrayLongCm' | 'coolTrayWideCm' | 'reheatIn' | 'platesChanged' | 'picklePh' | 'pickleTested';
 /** Says which fact is missing and where it is answered. */
 export const needsFact = (field: FactKey): Message => ({ id: 'safety.needs.fact', params: { field } });
 

@@ -1,8 +1,7 @@
-import { highest } from '../../measure';
 import type { BandId } from '../../event';
 import { safetyRule } from '../../reference';
 import type { Hit, Rule } from '../rule';
-import { cupCelsius, fullMinutes, hotDispensers, standMinutes } from './cup';
+import { cupFigure, hotDispensers, hottestIn, standMinutes } from './cup';
 
 const scaldC = safetyRule('SC-03').limit ?? 0;
 /** Children for whom a cup is cooled; from 13 they are handed a cup like an adult's (common practice, no source). */
@@ -14,10 +13,11 @@ export const hotCup: Rule = {
   id: 'SC-03', level: 'warn', title: { id: 'safety.title.SC-03' },
   judge: (s) => ({
     hits: hotDispensers(s).flatMap(({ dispenser, dish }): readonly Hit[] => {
-      const hottest = highest(fullMinutes(dispenser).map((m) => m.celsius));
-      const celsius = cupCelsius(s.event, hottest);
+      const hottest = hottestIn(dispenser);
+      const cup = cupFigure(s.event, hottest);
+      const celsius = cup.value;
       if (!Number.isFinite(celsius) || celsius <= scaldC) return [];
-      return [{ value: celsius, unit: 'degC', about: [dispenser.id, dish.id], message: { id: 'safety.say.SC-03', params: { drink: dish.name, celsius, limit: scaldC, minutes: standMinutes(s.event, hottest, scaldC) } } }];
+      return [{ value: celsius, unit: 'degC', figure: cup, about: [dispenser.id, dish.id], message: { id: 'safety.say.SC-03', params: { drink: dish.name, celsius, limit: scaldC, minutes: standMinutes(s.event, hottest, scaldC) } } }];
     }),
   }),
 };
@@ -28,10 +28,10 @@ export const childCup: Rule = {
   judge: (s) => ({
     hits: hotDispensers(s).filter(({ dish }) => youngBands.some((b) => dish.perBand[b] > 0 && s.guests.waves.some((w) => w.counts[b] > 0)))
       .flatMap(({ dispenser, dish }): readonly Hit[] => {
-        const hottest = highest(fullMinutes(dispenser).map((m) => m.celsius));
-        const celsius = cupCelsius(s.event, hottest);
+        const cup = cupFigure(s.event, hottestIn(dispenser));
+        const celsius = cup.value;
         return Number.isFinite(celsius) && celsius > childC
-          ? [{ value: celsius, unit: 'degC', about: [dispenser.id, dish.id], message: { id: 'safety.say.CD-10', params: { drink: dish.name, celsius, limit: childC } } }] : [];
+          ? [{ value: celsius, unit: 'degC', figure: cup, about: [dispenser.id, dish.id], message: { id: 'safety.say.CD-10', params: { drink: dish.name, celsius, limit: childC } } }] : [];
       }),
   }),
 };

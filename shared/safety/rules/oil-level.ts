@@ -1,8 +1,9 @@
+import type { Figure } from '../../figure';
 import { safetyRule } from '../../reference';
 import type { Level } from '../types';
 import type { Hit, Rule, Subject } from '../rule';
 
-interface PanLevel { readonly id: string; readonly name: string; readonly share: number; readonly rimMm: number }
+interface PanLevel { readonly id: string; readonly name: string; readonly share: Figure; readonly rim: Figure }
 
 /** Hot oil with the largest load in it; a pan that fries nothing today is judged by its hot oil alone. */
 function levels(s: Subject): readonly PanLevel[] {
@@ -10,8 +11,8 @@ function levels(s: Subject): readonly PanLevel[] {
     const loaded = s.frying.oil.find((o) => o.pan === p.pan.id);
     return {
       id: p.pan.id, name: p.pan.name,
-      share: loaded?.loadedFillShare.value ?? p.fillShare.value,
-      rimMm: loaded?.loadedFreeRimMm.value ?? p.freeRimMm.value,
+      share: loaded?.loadedFillShare ?? p.fillShare,
+      rim: loaded?.loadedFreeRimMm ?? p.freeRimMm,
     };
   });
 }
@@ -26,11 +27,11 @@ const stop = safetyRule('DF-04b').limit ?? 0;
 
 const fillRule = (id: FillId, level: Level, over: (share: number) => boolean): Rule => ({
   id, level, title: { id: `safety.title.${id}` },
-  judge: (s) => ({ hits: levels(s).filter((p) => over(p.share)).map((p): Hit => ({ value: p.share, unit: 'share', about: [p.id], message: { id: `safety.say.${id}`, params: { pan: p.name, share: p.share } } })) }),
+  judge: (s) => ({ hits: levels(s).filter((p) => over(p.share.value)).map((p): Hit => ({ value: p.share.value, unit: 'share', figure: p.share, about: [p.id], message: { id: `safety.say.${id}`, params: { pan: p.name, share: p.share.value } } })) }),
 });
 const rimRule = (id: RimId, level: Level, under: (mm: number) => boolean): Rule => ({
   id, level, title: { id: `safety.title.${id}` },
-  judge: (s) => ({ hits: levels(s).filter((p) => under(p.rimMm)).map((p): Hit => ({ value: p.rimMm, unit: 'mm', about: [p.id], message: { id: `safety.say.${id}`, params: { pan: p.name, mm: p.rimMm } } })) }),
+  judge: (s) => ({ hits: levels(s).filter((p) => under(p.rim.value)).map((p): Hit => ({ value: p.rim.value, unit: 'mm', figure: p.rim, about: [p.id], message: { id: `safety.say.${id}`, params: { pan: p.name, mm: p.rim.value } } })) }),
 });
 
 /** DF-03a: more than a third of the pan is hot oil and food. */

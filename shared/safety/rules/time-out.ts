@@ -2,7 +2,7 @@ import { isRice } from '../../menu';
 import { safetyRule } from '../../reference';
 import type { Level } from '../types';
 import { holdingOf, worstOfEach, type Rule, type Subject, type Verdict } from '../rule';
-import { minutesOut } from './standing';
+import { hoursOut } from './standing';
 
 /** Above this a room is hot and the two hours become one. Source: USDA advice, rule TC-02. */
 const hotRoomC = 32;
@@ -12,8 +12,8 @@ function judgeOut(s: Subject, limitHours: number, applies: boolean, id: 'safety.
   const dishes = s.menu.dishes.filter((d) => d.recipe.needsTemperatureControl && d.recipe.frying === undefined && d.recipe.brewing === undefined && !isRice(d));
   const unknown = dishes.filter((d) => holdingOf(s, d) === undefined && d.firstServed !== null);
   const hits = dishes.filter((d) => holdingOf(s, d)?.place === 'counter').flatMap((d) => {
-    const hours = (minutesOut(s, d) ?? 0) / 60;
-    return hours > limitHours ? [{ value: hours, unit: 'h', about: [d.id], message: { id, params: { dish: d.name, hours } } } as const] : [];
+    const hours = hoursOut(s, d);
+    return hours !== null && hours.value > limitHours ? [{ value: hours.value, unit: 'h', figure: hours, about: [d.id], message: { id, params: { dish: d.name, hours: hours.value } } } as const] : [];
   });
   return unknown.length === 0 ? { hits } : { hits, needs: { id: 'safety.needs.waits', params: { dishes: unknown.length, first: unknown[0]?.name ?? '' } } };
 }

@@ -1,6 +1,8 @@
 import { safetyRule } from '../../reference';
 import { holdingOf, worstOfEach, type Hit, type Rule } from '../rule';
-import { minutesOut } from './standing';
+import { hoursBetween } from './hours';
+import { isMilkJug } from './milk-jug';
+import { hoursOut } from './standing';
 
 const checkHours = safetyRule('HH-05').limit ?? 0;
 /** HH-05: food kept hot for more than two hours is measured every two hours. */
@@ -8,21 +10,22 @@ export const temperatureChecks: Rule = {
   id: 'HH-05', level: 'caution', title: { id: 'safety.title.HH-05' },
   judge: (s) => ({
     hits: s.menu.dishes.filter((d) => d.recipe.needsTemperatureControl && holdingOf(s, d)?.place === 'hot').flatMap((d): readonly Hit[] => {
-      const hours = (minutesOut(s, d) ?? 0) / 60;
-      return hours > checkHours ? [{ value: hours, unit: 'h', about: [d.id], message: { id: 'safety.say.HH-05', params: { dish: d.name, hours } } }] : [];
+      const hours = hoursOut(s, d);
+      return hours !== null && hours.value > checkHours ? [{ value: hours.value, unit: 'h', figure: hours, about: [d.id], message: { id: 'safety.say.HH-05', params: { dish: d.name, hours: hours.value } } }] : [];
     }),
   }),
 };
 
 /** Out of the fridge for more than this, cold food stands on ice (rule CH-05). */
 const iceHours = 2;
-/** CH-05: cold food that is out for more than two hours stands on ice or is changed; in order where its temperature is entered and cold enough. */
+/** CH-05: cold food that is out for more than two hours stands on ice or is changed; in order where its temperature is entered and cold enough. A jug of milk is ED-05. */
 export const onIce: Rule = {
   id: 'CH-05', level: 'warn', title: { id: 'safety.title.CH-05' },
   judge: (s) => ({
-    hits: s.menu.dishes.filter((d) => d.recipe.needsTemperatureControl && d.recipe.brewing === undefined && holdingOf(s, d)?.place === 'cold' && holdingOf(s, d)?.temperatureC === undefined).flatMap((d): readonly Hit[] => {
-      const hours = d.firstServed === null || d.lastServed === null ? 0 : (d.lastServed - d.firstServed) / 60;
-      return hours > iceHours ? [{ value: hours, unit: 'h', limit: { value: iceHours, unit: 'h' }, about: [d.id], message: { id: 'safety.say.CH-05', params: { dish: d.name, hours } } }] : [];
+    hits: s.menu.dishes.filter((d) => d.recipe.needsTemperatureControl && d.recipe.brewing === undefined && !isMilkJug(d) && holdingOf(s, d)?.place === 'cold' && holdingOf(s, d)?.temperatureC === undefined).flatMap((d): readonly Hit[] => {
+      if (d.firstServed === null || d.lastServed === null) return [];
+      const hours = hoursBetween(d.firstServed, d.lastServed);
+      return hours.value > iceHours ? [{ value: hours.value, unit: 'h', figure: hours, limit: { value: iceHours, unit: 'h' }, about: [d.id], message: { id: 'safety.say.CH-05', params: { dish: d.name, hours: hours.value } } }] : [];
     }),
   }),
 };
@@ -33,8 +36,8 @@ export const relishOut: Rule = {
   id: 'BO-06', level: 'warn', title: { id: 'safety.title.BO-06' },
   judge: (s) => ({
     hits: s.menu.dishes.filter((d) => d.role === 'condiment' && holdingOf(s, d)?.place === 'counter').flatMap((d): readonly Hit[] => {
-      const hours = (minutesOut(s, d) ?? 0) / 60;
-      return hours > relishHours ? [{ value: hours, unit: 'h', about: [d.id], message: { id: 'safety.say.BO-06', params: { dish: d.name, hours } } }] : [];
+      const hours = hoursOut(s, d);
+      return hours !== null && hours.value > relishHours ? [{ value: hours.value, unit: 'h', figure: hours, about: [d.id], message: { id: 'safety.say.BO-06', params: { dish: d.name, hours: hours.value } } }] : [];
     }),
   }),
 };

@@ -1,12 +1,15 @@
 import type { Entry, Formats } from '../formats';
+import { safetyFoodWords } from './safety-food';
 import { whereText } from './fields';
 
+/** A field's name inside a sentence. */
+const inside = (key: string): string => { const text = whereText([{ key }]); return text.charAt(0).toLowerCase() + text.slice(1); };
 const counted = (n: number, one: string, other: string, f: Formats): string => `${f.number(n)} ${f.plural(n, one, other)}`;
 const hours = (h: number, f: Formats): string => f.duration(Math.round(h * 60));
 
 /** Words of the rules of safety on fire, gas, sockets, carrying, tables, hands, the occasion, food made ahead, and small guests. */
 export const safetyPlaceWords = {
-  'safety.needs.fact': (p: { field: string }) => `Not checked: needs “${whereText([{ key: p.field }]).toLowerCase()}”. Answer it in Kitchen, under Precautions.`,
+  'safety.needs.fact': (p: { field: string }) => `Not checked: needs “${inside(p.field)}”. Answer it in Kitchen, under Precautions.`,
   'safety.title.told': 'Told on the sheets', 'safety.title.behind': 'Stands behind another rule',
 
   'safety.title.DF-05': 'Wet food into hot oil',
@@ -139,4 +142,5 @@ export const safetyPlaceWords = {
   'safety.say.CD-06': 'Every hot drink has caffeine in it. Offer one without, for those who want less.',
   'safety.title.CD-11': 'Chillies and children',
   'safety.say.CD-11': (p: { dish: string }) => `${p.dish} stands in a bowl of its own, marked hot, out of small hands’ reach. Wash hands after cutting.`,
+  ...safetyFoodWords,
 } as const satisfies Record<string, Entry>;

@@ -8,12 +8,13 @@ const session = { station: 'a', pan: 'pan', heatOnAt: minutes(700), readyAt: min
 const oil = (litres: number) => [{ pan: 'pan', fillLitres: fig(litres), uptakeLitres: fig(1), heatUpMinutes: fig(15), topUps: [], loadedFreeRimMm: fig(100), loadedFillShare: fig(0.3) }];
 const fritters = dish(recipe('fritters', ['chickpea-flour'], { frying: { pieceBatterG: 25, fryMinutes: 4 } }));
 const tea = dish(recipe('tea', ['tea-leaf'], { brewing: { method: 'infuse', hot: true, caffeinated: true, cupMl: 200 } }), { servedAs: 'cup' });
+const coldTea = dish(recipe('tea', ['lemon-juice-fresh'], { brewing: { method: 'cold', hot: false, cupMl: 200 } }), { servedAs: 'cup' });
 const round = (litres: number) => ({ number: 1, drink: 'tea', pot: 'pot', inUrn: false, litres, waterLitres: fig(litres), waterHeldLitres: fig(0), boiledOffLitres: fig(0), heatMinutes: fig(20), startAt: minutes(660), boilAt: minutes(680), readyAt: minutes(690), note: null, ingredients: [] });
 
 /** Everything that the facts matter for: frying on a burner, a potful of tea, children. */
-function place(precautions: Readonly<Record<string, unknown>>, more: { readonly burner?: Readonly<Record<string, unknown>>; readonly litres?: number; readonly tea?: number; readonly counts?: Given['counts']; readonly kitchen?: Readonly<Record<string, unknown>> } = {}) {
+function place(precautions: Readonly<Record<string, unknown>>, more: { readonly burner?: Readonly<Record<string, unknown>>; readonly litres?: number; readonly tea?: number; readonly cold?: boolean; readonly counts?: Given['counts']; readonly kitchen?: Readonly<Record<string, unknown>> } = {}) {
   return judge({
-    dishes: [fritters, tea], holding: {},
+    dishes: [fritters, more.cold === true ? coldTea : tea], holding: {},
     event: {
       precautions,
       kitchen: { pans: [pan], burners: [{ id: 'b', name: 'Ring', kind: 'gas', ratedW: 3000, place: 'indoor', ...more.burner }], pots: [{ id: 'pot', name: 'Pot', litres: 30, massKg: 3 }], cylinders: [{ id: 'c', name: 'Bottle', gasKg: 10, place: 'outdoor' }], ...more.kitchen },
@@ -51,7 +52,7 @@ describe('facts only the household knows', () => {
     ['EL-05', 'warn', { protectedSockets: false }, { protectedSockets: true }, { burner: { kind: 'electric', place: 'outdoor' } }],
     ['LF-02', 'warn', { carryMetres: 4, carrySteps: false }, { carryMetres: 3, carrySteps: false }],
     ['LF-02', 'warn', { carryMetres: 1, carrySteps: true }, { carryMetres: 1, carrySteps: false }],
-    ['LF-07', 'warn', { carryMetres: 11 }, { carryMetres: 10 }],
+    ['LF-07', 'warn', { carryMetres: 11 }, { carryMetres: 10 }, { cold: true }],
     ['LF-04', 'warn', { lifters: 2 }, { lifters: 3 }, { tea: 15 }],
     ['HY-01', 'caution', { handwash: false }, { handwash: true }],
     ['HY-02', 'caution', { tongs: false }, { tongs: true }],

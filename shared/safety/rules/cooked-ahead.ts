@@ -1,0 +1,20 @@
+import type { Step } from '../../event';
+import type { DishPlan } from '../../menu';
+import type { Subject } from '../rule';
+
+const heats = (t: Step): boolean => t.does === 'boil' || t.does === 'simmer' || t.does === 'bake';
+/** Cooked in a pot or in the oven. */
+export const cooks = (d: DishPlan): boolean => d.recipe.steps.some(heats);
+/** Kept cold after it was cooked; what is chopped ahead and kept cold is no cooked food. */
+export function keptCold(d: DishPlan): boolean {
+  const first = d.recipe.steps.findIndex(heats);
+  return first >= 0 && d.recipe.steps.slice(first).some((t) => t.keeps?.place === 'cold' || t.keeps?.place === 'freezer');
+}
+/** Dishes that need hot or cold. */
+export const controlled = (s: Subject): readonly DishPlan[] => s.menu.dishes.filter((d) => d.recipe.needsTemperatureControl);
+/** Cooked ahead and kept cold: what has to be cooled. */
+export const cookedAhead = (s: Subject): readonly DishPlan[] => controlled(s).filter((d) => cooks(d) && keptCold(d));
+/** Kilograms (or litres) of a dish; 0 for what is counted. */
+export const kilograms = (d: DishPlan): number => (d.totalFigure.unit === 'kg' || d.totalFigure.unit === 'L' ? d.totalFigure.value : d.totalFigure.unit === 'g' || d.totalFigure.unit === 'ml' ? d.totalFigure.value / 1000 : 0);
+/** A batch above this cools badly in one pot (rules CO-04 and CO-06, common practice). Litres; a kilogram counts as a litre. */
+export const bigBatch = 4;
