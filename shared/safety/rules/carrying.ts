@@ -1,3 +1,4 @@
+import { computed, entered, figure, most, plus, worked, type Figure } from '../../figure';
 import { safetyRule } from '../../reference';
 import { worstOfEach, type Hit, type Rule, type Subject } from '../rule';
 import { factRule, hotDrinks, needsFact } from './facts';
@@ -10,16 +11,23 @@ export const loneLiftKg = 23 * (25 / 40) * (1 - 0.003 * Math.abs(90 - 75)) * (1 
 /** More than this alone is a stop whatever the reach (rule LF-01). */
 const mostKg = 23;
 
-interface Lift { readonly pot: string; readonly name: string; readonly drink: string; readonly kg: number }
+interface Lift { readonly pot: string; readonly name: string; readonly drink: string; readonly weight: Figure; readonly kg: number }
 /** Pots of the day at their fullest, with their own weight; a litre of drink weighs a kilogram. */
 function lifts(s: Subject): readonly Lift[] {
   const all = s.drinks.rounds.filter((r) => !r.inUrn).map((r) => {
     const pot = s.event.kitchen.pots.find((p) => p.id === r.pot);
-    return { pot: r.pot, name: pot?.name ?? r.pot, drink: r.drink, kg: Math.max(r.litres, r.waterLitres.value) + (pot?.massKg ?? 0) };
+    const empty = pot?.massKg ?? 0;
+    const kg = Math.max(r.litres, r.waterLitres.value) + empty;
+    const weight = figure(kg, 'kg', () => ({
+      rule: 'safety.potWeight',
+      terms: [computed('drink', { word: 'safety.term.drink' }, r.litres, 'L', 'safety.method.round'), worked('water', { word: 'safety.term.water' }, r.waterLitres), entered('pot', { word: 'safety.term.pot' }, empty, 'kg', `kitchen.pots.${r.pot}.massKg`)],
+      sum: plus(most('drink', 'water'), 'pot'),
+    }));
+    return { pot: r.pot, name: pot?.name ?? r.pot, drink: r.drink, weight, kg };
   });
   return worstOfEach(all, (l) => l.pot, (l) => l.kg);
 }
-const hit = (l: Lift, limit: number, id: 'safety.say.LF-01a' | 'safety.say.LF-01b' | 'safety.say.LF-04'): Hit => ({ value: l.kg, unit: 'kg', limit: { value: limit, unit: 'kg' }, about: [l.pot, l.drink], message: { id, params: { pot: l.name, kg: l.kg, limit } } });
+const hit = (l: Lift, limit: number, id: 'safety.say.LF-01a' | 'safety.say.LF-01b' | 'safety.say.LF-04'): Hit => ({ value: l.kg, unit: 'kg', figure: l.weight, limit: { value: limit, unit: 'kg' }, about: [l.pot, l.drink], message: { id, params: { pot: l.name, kg: l.kg, limit } } });
 const tooMuch = (l: Lift): boolean => l.kg > (safetyRule('LF-01b').limit ?? 2) * loneLiftKg || l.kg > mostKg;
 
 /** LF-01a: a pot heavier than one person should lift. */

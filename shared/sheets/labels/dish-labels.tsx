@@ -3,7 +3,7 @@ import { allergenIds, type AllergenId } from '../../event';
 import type { DishPlan } from '../../menu';
 import { say, sayLoose, type Formats } from '../../words';
 import { midSentence } from '../food-name';
-import type { SheetContext, SheetDraft } from '../types';
+import type { PrintedRow, SheetContext, SheetDraft } from '../types';
 import { contentsOfDish, contentsOfFoods, hasHoney, isMild, labelGroups, oilOf } from './contents';
 
 /** "gluten, milk and sesame". */
@@ -58,11 +58,14 @@ function Card({ dish, context }: { readonly dish: DishPlan; readonly context: Sh
   );
 }
 
+/** What a card says its dish contains, kept with the print: safety compares it with the dish later (rule AL-09). */
+const printedCard = (dish: DishPlan): PrintedRow => ({ key: dish.id, name: dish.name, cells: { allergens: dish.allergens.join(' ') } });
+
 /** Cards to stand beside the dishes: name, diets, what it contains or what nobody has checked, what the oil brings. No guest is on them. Not made when no dish is served to guests. */
 export function dishLabelDrafts(context: SheetContext): readonly SheetDraft[] {
   const { plan, formats: f } = context;
   const served = plan.guests.adults.value + plan.guests.children.value === 0 ? [] : plan.menu.dishes.filter((dish) => dish.portions.value > 0 && dish.role !== 'water');
   if (served.length === 0) return [];
   const content = <div className="dishcards">{served.map((dish) => <Card key={dish.id} dish={dish} context={context} />)}</div>;
-  return [{ kind: 'labels', id: 'labels', title: say(f, 'sheets.kind.labels'), note: say(f, 'sheets.labels.note'), rows: [], content }];
+  return [{ kind: 'labels', id: 'labels', title: say(f, 'sheets.kind.labels'), note: say(f, 'sheets.labels.note'), rows: served.map(printedCard), content }];
 }

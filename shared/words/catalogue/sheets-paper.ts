@@ -85,7 +85,7 @@ export const sheetsPaperWords = {
   'sheets.drinks.empty': 'Empty about',
   'sheets.drinks.never': 'not before the end',
   'sheets.drinks.flasksHead': 'Flasks and urns',
-  'sheets.drinks.note1': 'Lid on between cups. Set flasks back from the edge, out of reach of small hands, on a table that does not rock.',
+  'sheets.drinks.note1': 'Lid on between cups. Set flasks back from the edge, out of reach of small hands, on a table that does not rock. No child on the lap of who holds a hot cup.',
   'sheets.drinks.note2': 'Rinse a flask with boiling water before the first hot fill. Never top up milk tea or coffee: empty, rinse, refill.',
 
   'sheets.shopping.buy': 'Buy',
