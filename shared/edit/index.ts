@@ -63,6 +63,7 @@ export * from './set-shopper';
 export * from './set-times';
 export * from './set-trial';
 export * from './take-day-order';
+export * from './take-remedy';
 export * from './take-trial';
 export * from './remove-trial';
 export * from './set-title';

@@ -1,34 +1,63 @@
-import { parseEvent } from '../../shared/event';
-import { plan } from '../../shared/plan';
-import { improveDay, type BetterDay } from '../../shared/timeline';
+import '../jitless';
+import { takeDayOrder } from '../../shared/edit';
+import { parseEvent, type DayOrder, type Event } from '../../shared/event';
+import { dayRemedies, plan } from '../../shared/plan';
+import { improveDay, type ClashRemedies } from '../../shared/timeline';
+import { dayGains, holds, type DayGains } from '../views/day/gains';
 
 /** What the page asks: the event in its file form, and how long to look. */
 export interface ImproveQuestion {
   readonly event: string;
+  /** Comes back with the answers, so that a late one is known. */
+  readonly turn: number;
   readonly startNumber: number;
   /** Days to lay out. */
   readonly budget: number;
 }
 
-/** What comes back; `better` is null when the day at once is as good as any found, or the event cannot be read. Figures stay behind: their workings cannot be sent. */
-export interface ImproveAnswer {
-  readonly startNumber: number;
-  readonly better: Pick<BetterDay, 'before' | 'after' | 'moves'> | null;
+/** A day that is better in a way a person notices: the order that gives it, what it gives, how many jobs it moves. */
+export interface FoundDay extends DayGains {
+  readonly order: DayOrder;
+  readonly moved: number;
+}
+
+/** What comes back first: ways out of each clash, each planned. */
+export interface WaysAnswer {
+  readonly kind: 'ways';
+  readonly turn: number;
+  readonly ways: readonly ClashRemedies[];
+}
+/** What comes back last; `better` is null when the day at once is as good as any found, or the event cannot be read. Figures stay behind: their workings cannot be sent. */
+export interface BetterAnswer {
+  readonly kind: 'better';
+  readonly turn: number;
+  readonly better: FoundDay | null;
 }
 
 const isQuestion = (data: unknown): data is ImproveQuestion =>
-  typeof data === 'object' && data !== null && 'event' in data && typeof data.event === 'string' && 'startNumber' in data && typeof data.startNumber === 'number' && 'budget' in data && typeof data.budget === 'number';
+  typeof data === 'object' && data !== null && 'event' in data && typeof data.event === 'string' && 'turn' in data && typeof data.turn === 'number'
+  && 'startNumber' in data && typeof data.startNumber === 'number' && 'budget' in data && typeof data.budget === 'number';
 
-/** Looks for a better day; runs in the worker, away from the page. */
-export function answer({ event, startNumber, budget }: ImproveQuestion): ImproveAnswer {
-  const read = parseEvent(event);
-  if (!read.ok) return { startNumber, better: null };
-  const made = plan(read.event);
-  const found = improveDay({ event: read.event, inputs: made }, startNumber, budget);
-  return { startNumber, better: found === null ? null : { before: found.before, after: found.after, moves: found.moves } };
+/** Looks for a better day and plans the event with it, guests to safety: it is told only when a person would notice, and nothing that must hold is worse. */
+export function betterDay(event: Event, startNumber: number, budget: number): FoundDay | null {
+  const now = plan(event);
+  const found = improveDay({ event, inputs: now }, startNumber, budget);
+  if (found === null) return null;
+  const taken = takeDayOrder(event, found.order);
+  if ('problem' in taken) return null;
+  const other = plan(taken.event);
+  const told = dayGains(now, other, found.before, found.after);
+  return told.gains.length === 0 || !holds(now, other) ? null : { ...told, order: found.order, moved: new Set(found.moves.map((m) => m.task)).size };
 }
 
-globalThis.addEventListener('message', (message: MessageEvent<unknown>) => {
+globalThis.addEventListener('message', ({ data }: MessageEvent<unknown>) => {
+  if (!isQuestion(data)) return;
+  const { turn, startNumber, budget } = data;
+  const read = parseEvent(data.event);
+  const ways: WaysAnswer = { kind: 'ways', turn, ways: read.ok ? dayRemedies(read.event) : [] };
   // oxlint-disable-next-line unicorn/require-post-message-target-origin -- a worker answers its own page: there is no origin to name
-  if (isQuestion(message.data)) globalThis.postMessage(answer(message.data));
+  globalThis.postMessage(ways);
+  const better: BetterAnswer = { kind: 'better', turn, better: read.ok ? betterDay(read.event, startNumber, budget) : null };
+  // oxlint-disable-next-line unicorn/require-post-message-target-origin -- as above
+  globalThis.postMessage(better);
 });

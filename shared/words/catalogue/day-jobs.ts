@@ -25,6 +25,7 @@ export const dayJobsWords = {
   'day.edit.hold': (p: { jobs: number; held: 'started' | 'printed' }, f: Formats) => `${f.plural(p.jobs, '1 job', `${f.number(p.jobs)} jobs`)} held as ${p.held}`,
   'day.edit.order': 'the better day taken',
   'day.edit.plainOrder': 'the day as it was laid out at first',
+  'day.edit.remedy': (p: { remedy: Inner }) => String(p.remedy).replace(/\.$/, ''),
   'day.edit.letGo': 'jobs no longer held for their paper',
   'day.edit.oilStays': (p: { name: string }) => `${p.name} keeps the minute of the fry plan, and somebody stays at hot oil. Change it in Frying, or the helpers who fry in Kitchen.`,
   'day.edit.planStays': (p: { name: string }) => `${p.name} keeps the minute and length of the fry plan or the drinks plan. Change it in Frying or Drinks.`,

@@ -1,4 +1,4 @@
-import type { Entry, Formats } from '../formats';
+import type { Entry, Formats, Inner } from '../formats';
 
 /** Labels of the view Day. */
 export const viewDayWords = {
@@ -83,5 +83,37 @@ export const viewDayWords = {
   'view.day.addJob': 'Add a job',
   'view.day.hold': 'Hold all times',
   'view.day.letGo': 'Let go of held times',
+  'view.day.better.looking': 'Looking whether the day can be laid out better.',
+  'view.day.better.none': 'No better day was found than this one.',
+  'view.day.better.away': 'A better day was found and left aside.',
+  'view.day.better.taken': 'This is the better day that was taken.',
+  'view.day.better.offer': (p: { gains: string; costs: string; jobs: number }, f: Formats) => `A better day was found: ${p.gains}.${p.costs === '' ? '' : ` In return ${p.costs}.`} ${f.plural(p.jobs, '1 job moves', `${f.number(p.jobs)} jobs move or change hands`)}.`,
+  'view.day.better.take': 'Take it',
+  'view.day.better.leave': 'Leave it',
+  'view.day.better.again': 'Show it again',
+  'view.day.better.plain': 'Lay the day out as at first',
+  'view.day.better.fits': (p: { jobs: number }, f: Formats) => f.plural(p.jobs, 'one more job fits', `${f.number(p.jobs)} more jobs fit`),
+  'view.day.better.fitsLess': (p: { jobs: number }, f: Formats) => f.plural(p.jobs, 'one more job does not fit', `${f.number(p.jobs)} more jobs do not fit`),
+  'view.day.better.rests': (p: { breaks: number }, f: Formats) => f.plural(p.breaks, 'one more break finds room', `${f.number(p.breaks)} more breaks find room`),
+  'view.day.better.restsLess': (p: { breaks: number }, f: Formats) => f.plural(p.breaks, 'one more break has no room', `${f.number(p.breaks)} more breaks have no room`),
+  'view.day.better.end': (p: { at: number; was: number }, f: Formats) => `no one works past ${f.clock(p.at)}, now it is ${f.clock(p.was)}`,
+  'view.day.better.endLater': (p: { at: number; was: number }, f: Formats) => `the last job ends at ${f.clock(p.at)}, now at ${f.clock(p.was)}`,
+  'view.day.better.busiest': (p: { minutes: number }, f: Formats) => `the busiest helper has ${f.duration(p.minutes)} less to do`,
+  'view.day.better.even': 'work is shared more evenly',
+  'view.day.better.uneven': 'work is shared less evenly',
+  'view.day.better.evening': (p: { minutes: number }, f: Formats) => `${f.duration(p.minutes)} less work after ${f.clock(1260)}`,
+  'view.day.better.eveningMore': (p: { minutes: number }, f: Formats) => `${f.duration(p.minutes)} more work after ${f.clock(1260)}`,
+  'view.day.better.standing': (p: { minutes: number }, f: Formats) => `finished food waits ${f.duration(p.minutes)} less, all dishes together`,
+  'view.day.better.standingMore': (p: { minutes: number }, f: Formats) => `finished food waits ${f.duration(p.minutes)} longer, all dishes together`,
+  'view.day.way.list': 'Ways out',
+  'view.day.way.looking': 'Looking for ways out.',
+  'view.day.way.none': 'No single change was found that makes it fit. Ask for more hands, or serve less at once.',
+  'view.day.way.take': 'Do this',
+  'view.day.way.takeIt': (p: { way: Inner }) => `Do this: ${String(p.way)}`,
+  'view.day.way.effect': (p: { ends: number; of: number; elsewhere: number; others: number }, f: Formats) => [
+    p.of === 1 ? 'Then it fits' : p.ends === p.of ? `Then all ${f.number(p.of)} fit` : `Then ${f.plural(p.ends, '1', f.number(p.ends))} of ${f.number(p.of)} fit`,
+    ...(p.elsewhere > 0 ? [`so ${f.plural(p.elsewhere, 'does 1 more of the list', `do ${f.number(p.elsewhere)} more of the list`)}`] : []),
+    p.others === 0 ? 'no other job moves' : f.plural(p.others, '1 other job moves', `${f.number(p.others)} other jobs move`),
+  ].join('; ') + '.',
   'view.day.block': (p: { job: string; from: number; to: number }, f: Formats) => `${p.job}, ${f.clock(p.from)} to ${f.clock(p.to)}`,
 } as const satisfies Record<string, Entry>;

@@ -7,29 +7,21 @@ import { EmptyState } from '../../parts/empty-state';
 import { FigureButton } from '../../parts/figure-button';
 import { Problem } from '../../parts/problem';
 import { Fact, Facts, ViewPage, ViewSection } from '../../parts/view-page';
+import { BetterDay } from './better-day';
 import { BusyCurves } from './busy-curves';
 import { JobPanel } from './job-panel';
 import { JobTable } from './job-table';
+import { LateList } from './late-list';
 import { dayHours, lanesOf } from './lanes';
 import { LanesPicture, laneAtHeight } from './lanes-picture';
 import { DayActions, OffJobs } from './own-jobs';
 import { thingLanesOf } from './thing-lanes';
 import { troubles, type Trouble } from './trouble';
+import { useDaySearch } from './use-day-search';
 import { useJobMoves } from './use-job-moves';
 import styles from './day.module.css';
 
 const everybody = 'all';
-
-function Late({ late }: { readonly late: readonly Trouble[] }) {
-  const t = useSpeaker();
-  if (late.length === 0) return null;
-  return (
-    <section className={styles['overloads']}>
-      <h3>{t('view.day.overloads')}</h3>
-      <ul>{late.map((o) => <li key={o.key}><strong>{t.message(o.title)}</strong>{o.sentences.length === 1 ? o.sentences.map((m) => <span key="why"> {t.message(m)}</span>) : <ul className={styles['jobs']}>{o.sentences.map((m, i) => <li key={i}>{t.message(m)}</li>)}</ul>}</li>)}</ul>
-    </section>
-  );
-}
 
 /** The view Day: everybody or every thing on the clock, jobs to be moved and given, who is how busy, what must not slip, what does not fit. */
 export function Day() {
@@ -41,6 +33,7 @@ export function Day() {
   const box = useRef<HTMLDivElement>(null);
   const moves = useJobMoves((clientY) => laneAtHeight(box.current, clientY));
   const lateNow = troubles(plan);
+  const search = useDaySearch(plan.event, moves.dragging !== null);
   // While a job is dragged the list above the picture stands still, so that the picture does not move under the hand.
   const [standing, setStanding] = useState<readonly Trouble[] | null>(null);
   if (moves.dragging !== null && standing === null) setStanding(lateNow);
@@ -66,7 +59,7 @@ export function Day() {
     : lanesOf(plan, hours.from, hours.to, { itself: t('view.day.byItself'), nobody: t('view.day.nobody') }, only);
   return (
     <ViewPage title={t('view.day')} actions={<DayActions onAdded={setChosen} />}>
-      <Late late={standing ?? lateNow} />
+      <LateList late={standing ?? lateNow} ways={search.ways} fresh={search.fresh && standing === null} />
       <OffJobs />
       {day.notes.length > 0 && <ul className={styles['notes']}>{day.notes.map((m, i) => <li key={i}>{t.message(m)}</li>)}</ul>}
       {hours !== null && (
@@ -77,6 +70,7 @@ export function Day() {
             <Choice label={t('view.day.lanesBy')} value={by} onCommit={(value) => { setBy(value); setPerson(everybody); return null; }}
               options={[{ value: 'people', text: t('view.day.byPeople') }, { value: 'things', text: t('view.day.byThings') }]} />
           </div>
+          <BetterDay search={search} />
           <p id="day-keys" className={styles['note']}>{t('view.day.keys')}</p>
           {moves.problem !== null && <Problem level="watch" message={t.message(moves.problem)} />}
           <div ref={box}><LanesPicture lanes={lanes} from={hours.from} to={hours.to} chosen={chosen} onChoose={setChosen} moves={moves} /></div>

@@ -9,6 +9,8 @@ export interface Trouble {
   readonly at: number;
   readonly title: Message;
   readonly sentences: readonly Message[];
+  /** First tasks of the clashes it is made of. */
+  readonly clashes: readonly string[];
 }
 
 /** Stretches without hands that lie no further apart than this many minutes are one: the same helper would do for both. */
@@ -35,12 +37,13 @@ function roleForAll(stretch: readonly Late[]): string | null {
 function joined(stretch: readonly Late[]): Trouble {
   const [one] = stretch;
   if (one === undefined) throw new Error('a stretch has at least one job');
-  if (stretch.length === 1) return { key: `late ${one.overload.task}`, at: one.first.start, title: { id: 'board.jobLate', params: { at: one.first.start, job: one.first.name } }, sentences: [one.overload.message] };
+  if (stretch.length === 1) return { key: `late ${one.overload.task}`, at: one.first.start, title: { id: 'board.jobLate', params: { at: one.first.start, job: one.first.name } }, sentences: [one.overload.message], clashes: [one.overload.task] };
   const to = Math.max(...stretch.map(endOf));
   return {
     key: `late ${stretch.map((late) => late.overload.task).join(' ')}`, at: one.first.start,
     title: { id: 'board.moreHelpers', params: { helpers: handsWanted(stretch), from: one.first.start, to, jobs: stretch.length, role: roleForAll(stretch) } },
     sentences: stretch.map((late) => ({ id: 'board.jobLateWhy', params: { at: late.first.start, job: late.first.name, why: late.overload.message } })),
+    clashes: stretch.map((late) => late.overload.task),
   };
 }
 

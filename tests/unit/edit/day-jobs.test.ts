@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { addOwnJob, changeJob, changeOwnJob, holdJobs, letGoOfPrinted, removeOwnJob, removePerson, type EditResult } from '../../../shared/edit';
+import { addOwnJob, changeJob, changeOwnJob, holdJobs, letGoOfPrinted, removeOwnJob, removePerson, takeDayOrder, takeRemedy, type EditResult } from '../../../shared/edit';
 import { dayOf, eventSchema, parseEvent, serialiseEvent, type Event } from '../../../shared/event';
 
 const lantern = eventSchema.parse(JSON.parse(readFileSync('assets/app/demo/lantern-evening.brimful', 'utf8')));
@@ -58,5 +58,39 @@ describe('holding what is printed', () => {
     const held = done(holdJobs(pinned, [{ job: 'step/boil/rice', at: 677 }, { job: 'clean/kitchen', at: 1140 }], 'printed'));
     expect(dayOf(held).changes).toEqual([{ job: 'step/boil/rice', at: 680 }, { job: 'clean/kitchen', at: 1140, held: 'printed' }]);
     expect(serialiseEvent(done(letGoOfPrinted(held)))).toBe(serialiseEvent(pinned));
+  });
+});
+
+describe('ways out and better days', () => {
+  const names = { helper: 'One more', ring: 'Ring', urn: 'Urn', pot: 'Pot' };
+  const message = { id: 'timeline.remedy.borrow', params: { thing: 'ring' } } as const;
+  test('a borrowed ring stands in the kitchen, named; the way taken names the step', () => {
+    const answer = takeRemedy(lantern, { change: { kind: 'borrow', thing: 'ring' }, message }, names);
+    if ('problem' in answer) throw new Error(answer.problem.id);
+    expect(answer.event.kitchen.burners.map((b) => b.name)).toEqual([...lantern.kitchen.burners.map((b) => b.name), 'Ring']);
+    expect(answer.name).toEqual({ id: 'day.edit.remedy', params: { remedy: message } });
+    expect(parseEvent(serialiseEvent(answer.event)).ok).toBe(true);
+  });
+  test('a job is moved, hours lengthened, a helper added, a dish left off: each a sound event', () => {
+    const [person] = lantern.people;
+    const [dish] = lantern.menu.dishes;
+    if (person === undefined || dish === undefined) throw new Error('the demo has helpers and dishes');
+    const moved = done(takeRemedy(lantern, { change: { kind: 'move', job: rice.key, at: 660, own: false }, message }, names));
+    expect(dayOf(moved).changes).toEqual([{ job: rice.key, at: 660, held: 'pinned' }]);
+    expect(done(takeRemedy(lantern, { change: { kind: 'hours', person: person.id, from: 300, to: 1400 }, message }, names)).people[0]).toMatchObject({ from: 300, to: 1400 });
+    expect(done(takeRemedy(lantern, { change: { kind: 'helper', roles: ['runner'], from: 600, to: 700 }, message }, names)).people.at(-1)).toMatchObject({ name: 'One more', roles: ['runner'], from: 600, to: 700 });
+    const without = done(takeRemedy(lantern, { change: { kind: 'drop', dish: dish.id }, message }, names));
+    expect(without.menu.dishes.map((d) => d.id)).not.toContain(dish.id);
+    expect(parseEvent(serialiseEvent(without)).ok).toBe(true);
+  });
+  test('an order is kept beside own jobs and changes, and goes alone', () => {
+    const pinned = done(changeJob(lantern, rice, { at: 680 }));
+    const ordered = done(takeDayOrder(pinned, { setUpFirst: true, restsFirst: false, relief: 'late', nudges: [] }));
+    expect(dayOf(ordered)).toMatchObject({ order: { setUpFirst: true, relief: 'late' }, changes: [{ job: rice.key, at: 680 }] });
+    expect(serialiseEvent(done(takeDayOrder(ordered, null)))).toBe(serialiseEvent(pinned));
+    const alone = done(changeJob(ordered, rice, { at: undefined }));
+    expect(dayOf(alone)).toMatchObject({ order: { setUpFirst: true }, changes: [] });
+    expect(serialiseEvent(done(takeDayOrder(alone, null)))).toBe(serialiseEvent(lantern));
+    expect(problem(takeDayOrder(lantern, { setUpFirst: true, restsFirst: false, relief: 'late', nudges: [{ job: 'x', by: 5000 }] }))).not.toBeNull();
   });
 });
