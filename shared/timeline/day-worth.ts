@@ -17,7 +17,7 @@ export interface DayWorth {
 const evening = 1260;
 
 /** Judges a day. */
-export function worthOf({ resources, placed, noRests }: LaidOut): DayWorth {
+export function worthOf({ draft: { resources }, booked, placed, noRests }: LaidOut): DayWorth {
   let [undone, lateEvening, standing] = [noRests.length * 20, 0, 0];
   for (const p of placed) {
     const wants = p.job.stretches.some((s) => s.attention > 0);
@@ -31,7 +31,7 @@ export function worthOf({ resources, placed, noRests }: LaidOut): DayWorth {
     }
     if (p.job.kind === 'step') standing += Math.max(0, p.job.latest - p.start - lengthOf(p.job));
   }
-  const shares = resources.helpers.flatMap(({ person, booked }) => (person.to > person.from ? [booked / (person.to - person.from)] : []));
+  const shares = resources.helpers.flatMap(({ person }, at) => (person.to > person.from ? [(booked.minutes[at] ?? 0) / (person.to - person.from)] : []));
   const unfair = shares.length < 2 ? 0 : Math.round(100 * (shares.reduce((a, b) => Math.max(a, b)) - shares.reduce((a, b) => Math.min(a, b))));
   return { undone: Math.round(undone), unfair, lateEvening: Math.round(lateEvening), standing: Math.round(standing) };
 }

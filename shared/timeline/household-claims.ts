@@ -1,6 +1,7 @@
 import type { Claim } from '../measure';
 import type { Job } from './job';
-import { claimsOf, type Helper, type Resources } from './resources';
+import { claimsOf } from './job-facts';
+import type { Helper, Resources } from './resources';
 
 /** Who does what lies outside everybody's hours: the household, which is the first cook of the list, else its first person. */
 export const household = (resources: Resources): Helper | null =>

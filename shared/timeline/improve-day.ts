@@ -1,7 +1,8 @@
 import type { DayOrder, Event } from '../event';
 import { chosenOrder, keptOrder } from './chosen-order';
 import { compareWorth, worthOf, type DayWorth } from './day-worth';
-import { layOut, type DayInputs, type LaidOut, type Order } from './lay-out';
+import { draftDay, type DayInputs } from './draft';
+import { layOut, type LaidOut, type Order } from './lay-out';
 import { bestLayOut, dayOf, orders } from './plan-day';
 import { pick, randomFrom, type Random } from './schedule';
 import type { TimelinePlan } from './types';
@@ -55,7 +56,8 @@ const movesOf = (before: TimelinePlan, after: TimelinePlan): BetterDay['moves'] 
  */
 export function improveDay({ event, inputs }: DayProblem, startNumber: number, budget: number): BetterDay | null {
   const random = randomFrom(startNumber);
-  const first = bestLayOut(event, inputs);
+  const draft = draftDay(event, inputs);
+  const first = bestLayOut(draft);
   const before = worthOf(first);
   const steps = first.placed.filter((p) => p.job.kind === 'step' && p.job.laid?.at === undefined).map((p) => p.job.id).toSorted();
   const chosen = chosenOrder(event);
@@ -65,13 +67,13 @@ export function improveDay({ event, inputs }: DayProblem, startNumber: number, b
     const plain = orders[k];
     const order: Order | undefined = walk === null || k < orders.length ? plain : changed(walk.order, steps, random);
     if (order === undefined) break;
-    const laidOut = layOut(event, inputs, order);
+    const laidOut = layOut(draft, order);
     const worth = worthOf(laidOut);
     // An order as good as the last is taken too: that is how a search leaves a plateau.
     if (walk === null || compareWorth(worth, walk.worth) <= 0) walk = { order, worth };
     if (compareWorth(worth, best.worth) < 0) best = { laidOut, worth, order };
   }
   if (best.order === null) return null;
-  const day = dayOf(event, best.laidOut);
-  return { day, before, after: best.worth, moves: movesOf(dayOf(event, first), day), order: keptOrder(best.order), tries: budget };
+  const day = dayOf(best.laidOut);
+  return { day, before, after: best.worth, moves: movesOf(dayOf(first), day), order: keptOrder(best.order), tries: budget };
 }

@@ -1,10 +1,11 @@
 import { lowest } from '../measure';
-import type { Event, Station } from '../event';
-import type { Batch, FryingPlan, OilSession } from '../frying';
+import type { Batch, OilSession } from '../frying';
 import type { Message } from '../words';
 import { heatedBy } from './burner-share';
-import { fixedJob, type Job, type Need, type Placed, type Stretch } from './job';
-import { book, claimsOf, kitchenHas, type Helper, type Resources } from './resources';
+import { fixedJob, type Job, type Placed, type Stretch } from './job';
+import { factsOf } from './job-facts';
+import type { OilStation } from './oil-jobs';
+import { book, type Helper, type Resources } from './resources';
 
 /** Somebody, or nobody, at the oil of a station for a while. */
 interface Watch {
@@ -114,9 +115,8 @@ function bookWatch({ helper, from, to }: Watch, sign: 1 | -1): void {
 
 /** Books things only: whoever is at the oil has been booked for the whole time already. */
 function put(resources: Resources, job: Job, start: number, helper: Helper | null): Placed {
-  const claims = claimsOf(resources, job, null, true);
-  const possible = job.stretches.every((s) => s.needs.every((n) => kitchenHas(resources, n)));
-  const free = possible && claims.every((c) => c.profile.conflict(start + c.from, start + c.to, c.amount) === null);
+  const { things: claims, possible } = factsOf(resources, job);
+  const free = possible && claims.every((c) => c.profile.clashIndex(start + c.from, start + c.to, c.amount) < 0);
   if (free) book(claims, start, 1);
   return { job, start, who: helper?.person.id ?? null, things: free, tooEarly: 0, home: false };
 }
@@ -126,30 +126,15 @@ function put(resources: Resources, job: Job, start: number, helper: Helper | nul
  * nothing else; when their hours end they hand over between two batches. Who takes over for a while is looked for when every station has somebody.
  * @param relief where somebody takes over for a while in a watch longer than anybody should work without a break.
  */
-export function oilOfStations(event: Event, resources: Resources, frying: FryingPlan, relief: Relief = null): Placed[] {
-  const stations = event.kitchen.stations.map((station) => {
-    const sessions = frying.sessions.filter((s) => s.station === station.id);
-    const batches = frying.batches.filter((b) => b.station === station.id);
-    return { station, sessions, batches, watches: watchesOf(resources, sessions, batches) };
-  });
-  return stations.flatMap(({ watches, ...s }) => oilOfStation(event, resources, { ...s, watches: relief === null ? watches : watches.flatMap((w) => relieved(resources, w, s.batches, relief)) }));
+export function placeOil(resources: Resources, stations: readonly OilStation[], relief: Relief = null): Placed[] {
+  const watched = stations.map((oil) => ({ oil, watches: watchesOf(resources, oil.sessions, oil.batches) }));
+  return watched.flatMap(({ oil, watches }) => placeStation(resources, oil, relief === null ? watches : watches.flatMap((w) => relieved(resources, w, oil.batches, relief))));
 }
 
-function oilOfStation(event: Event, resources: Resources, { station, sessions, batches, watches }: { readonly station: Station; readonly sessions: readonly OilSession[]; readonly batches: readonly Batch[]; readonly watches: readonly Watch[] }): Placed[] {
-  const share = resources.values.watching / Math.max(1, new Set([...sessions.map((s) => s.pan), ...batches.map((b) => b.pan)]).size);
-  const batchShare = share * ((1 - resources.values.watching) / resources.values.watching);
+function placeStation(resources: Resources, { heats, batches, fries, share, station }: OilStation, watches: readonly Watch[]): Placed[] {
   const placed: Placed[] = [];
   const at = (from: number, to: number): Helper | null => watches.find((w) => w.from <= from && w.to >= to)?.helper ?? null;
-  const seen = new Map<string, number>();
-  for (const session of sessions) {
-    const pan = event.kitchen.pans.find((p) => p.id === session.pan);
-    const params = { pan: pan?.name ?? session.pan, station: station.name };
-    const nth = (seen.get(session.pan) ?? 0) + 1;
-    seen.set(session.pan, nth);
-    const heatId = `heat/${session.pan}/${nth}`;
-    const panNeed: Need[] = [{ thing: `pan:${session.pan}`, count: 1 }];
-    const base = { about: { station: station.id }, roles: ['fryer'] };
-    const heat = fixedJob({ ...base, id: heatId, kind: 'heatOil', name: { id: 'timeline.task.heatOil', params }, start: session.heatOnAt, end: session.readyAt, attention: 0, needs: panNeed });
+  for (const { session, heat, burner, watchId, params } of heats) {
     placed.push(put(resources, heat, session.heatOnAt, at(session.heatOnAt, session.readyAt)));
     resources.things.get('pan')?.add(session.readyAt, session.heatOffAt, 1);
     let part = 0;
@@ -157,28 +142,22 @@ function oilOfStation(event: Event, resources: Resources, { station, sessions, b
       const [start, end] = [Math.max(w.from, session.heatOnAt), Math.min(w.to, session.heatOffAt)];
       if (end <= start) continue;
       part += 1;
-      const id = `watch/${session.pan}/${nth}/${part}`;
+      const id = `${watchId}/${part}`;
       const name: Message = { id: 'timeline.task.watchOil', params };
-      const stretches = heatedBy(resources, pan?.burner, start, end).map((s, k): Stretch => ({ id: k === 0 ? id : `${id}/${k + 1}`, minutes: s.to - s.from, attention: share, needs: s.needs, name }));
-      const job: Job = { ...fixedJob({ ...base, id, kind: 'watchOil', name, start, end, attention: share, needs: [] }), stretches };
+      const stretches = heatedBy(resources, burner, start, end).map((s, k): Stretch => ({ id: k === 0 ? id : `${id}/${k + 1}`, minutes: s.to - s.from, attention: share, needs: s.needs, name }));
+      const job: Job = { ...fixedJob({ about: { station: station.id }, roles: ['fryer'], id, kind: 'watchOil', name, start, end, attention: share, needs: [] }), stretches };
       placed.push(put(resources, job, start, w.helper));
     }
   }
-  for (const b of batches) placed.push(batchOf(event, resources, b, batchShare, at(b.dropAt, b.panFreeAt)));
+  for (const [k, b] of batches.entries()) {
+    const job = fries[k];
+    if (job === undefined) continue;
+    const who = at(b.dropAt, b.panFreeAt)?.person.id ?? null;
+    // The pan itself is booked by name here; of all pans it has been taken since the heat went on.
+    const own = resources.things.get(`pan:${b.pan}`);
+    const free = own !== undefined && own.clashIndex(b.dropAt, b.panFreeAt, 1) < 0;
+    if (free) own.add(b.dropAt, b.panFreeAt, 1);
+    placed.push({ job, start: b.dropAt, who, things: free, tooEarly: 0, home: false });
+  }
   return placed;
-}
-
-function batchOf(event: Event, resources: Resources, b: Batch, attention: number, helper: Helper | null): Placed {
-  const dish = event.menu.dishes.find((d) => d.id === b.dish);
-  const name = dish?.name ?? event.recipes.find((r) => r.id === dish?.recipe)?.name ?? b.dish;
-  const job = fixedJob({
-    id: `fry/${b.number}`, kind: 'fry', roles: ['fryer'], about: { dish: b.dish, station: b.station, batch: b.number },
-    name: { id: 'timeline.task.fry', params: { batch: b.number, pieces: b.pieces, dish: name } },
-    start: b.dropAt, end: b.panFreeAt, attention, needs: [{ thing: `pan:${b.pan}`, count: 1 }], after: b.bowls.map((n) => `bowl/${n}`),
-  });
-  // The pan itself is booked by name here; of all pans it has been taken since the heat went on.
-  const own = resources.things.get(`pan:${b.pan}`);
-  const free = own !== undefined && own.conflict(b.dropAt, b.panFreeAt, 1) === null;
-  if (free) own.add(b.dropAt, b.panFreeAt, 1);
-  return { job, start: b.dropAt, who: helper?.person.id ?? null, things: free, tooEarly: 0, home: false };
 }

@@ -36,19 +36,31 @@ export type Nudge = ReadonlyMap<string, number>;
 /** Which of the jobs that may be placed next comes first. */
 type Rank = (job: Job) => readonly [number, number];
 
-/** Serial generation backward with one order: each job as late as its window, the jobs that wait for it, helpers and things allow. */
-function placeInOrder(resources: Resources, jobs: readonly Job[], rank: Rank): Placed[] {
+/** Jobs in the order in which they are placed when nothing else decides. */
+interface Queue {
+  readonly jobs: readonly Job[];
+  /** Places in the queue of those each job waits for. */
+  readonly after: readonly (readonly number[])[];
+  /** How many wait for each. */
+  readonly waiting: Int32Array;
+}
+
+function queueOf(jobs: readonly Job[], rank: Rank): Queue {
   const ranks = new Map(jobs.map((j) => [j, rank(j)]));
   const by = (j: Job, k: 0 | 1): number => ranks.get(j)?.[k] ?? 0;
   const queue = jobs.toSorted((a, b) => by(b, 0) - by(a, 0) || by(b, 1) - by(a, 1) || (a.id < b.id ? -1 : 1));
   const placeOf = new Map(queue.map((j, at) => [j.id, at]));
+  const after = queue.map((job) => job.after.flatMap((id) => placeOf.get(id) ?? []));
+  const waiting = new Int32Array(queue.length);
+  for (const list of after) for (const at of list) waiting[at] = (waiting[at] ?? 0) + 1;
+  return { jobs: queue, after, waiting };
+}
+
+/** Serial generation backward with one order: each job as late as its window, the jobs that wait for it, helpers and things allow. */
+function placeInOrder(resources: Resources, { jobs: queue, after, waiting }: Queue): Placed[] {
   // How many of those that wait for each job are still to be placed, and the first start among those that are.
-  const open = new Int32Array(queue.length);
+  const open = waiting.slice();
   const before = new Float64Array(queue.length).fill(Number.POSITIVE_INFINITY);
-  for (const job of queue) for (const id of job.after) {
-    const at = placeOf.get(id);
-    if (at !== undefined) open[at] = (open[at] ?? 0) + 1;
-  }
   const ready = new FirstOf(queue.length);
   open.forEach((n, at) => { if (n === 0) ready.add(at); });
   const placed: Placed[] = [];
@@ -66,9 +78,7 @@ function placeInOrder(resources: Resources, jobs: readonly Job[], rank: Rank): P
     if (job === undefined) break;
     const made = place(resources, job, rangeOf(job, before[at] ?? Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY));
     placed.push(made);
-    for (const id of job.after) {
-      const earlier = placeOf.get(id);
-      if (earlier === undefined) continue;
+    for (const earlier of after[at] ?? []) {
       before[earlier] = Math.min(before[earlier] ?? 0, made.start);
       open[earlier] = (open[earlier] ?? 0) - 1;
       if (open[earlier] === 0) ready.add(earlier);
@@ -83,19 +93,32 @@ const badness = (placed: readonly Placed[]): number => placed.reduce((sum, p) =>
   return sum + (bare ? 10_000 : 0) + p.tooEarly;
 }, 0);
 
+/** Recipe steps, and the orders in which they are tried; each worked out when it is first wanted. */
+export interface StepOrders {
+  readonly jobs: readonly Job[];
+  readonly ends: ReadonlyMap<string, number>;
+  readonly queues: (Queue | undefined)[];
+}
+
+/** Makes recipe steps ready to be placed, in one order or several. */
+export const stepOrders = (jobs: readonly Job[]): StepOrders => ({ jobs, ends: latestEnds(jobs), queues: [] });
+
+function ranksOf({ ends }: StepOrders, nudge?: Nudge): readonly Rank[] {
+  const end = (j: Job): number => (ends.get(j.id) ?? j.latest) + (nudge?.get(j.id) ?? 0);
+  const room = (j: Job): number => end(j) - j.notDoneBefore;
+  return [(j) => [end(j), lengthOf(j)], (j) => [-room(j), end(j)], (j) => [lengthOf(j), end(j)]];
+}
+
 /**
  * Recipe steps placed just in time: the job that must be done last is placed first (latest-finish rule). When something does not fit,
  * two other orders are tried (least room first; most work first) and the best is kept, the first one on a tie.
  * Source: serial schedule generation, Kolisch 1996 (from memory).
  */
-export function placeBackward(resources: Resources, jobs: readonly Job[], nudge?: Nudge): Placed[] {
-  const ends = latestEnds(jobs);
-  const end = (j: Job): number => (ends.get(j.id) ?? j.latest) + (nudge?.get(j.id) ?? 0);
-  const room = (j: Job): number => end(j) - j.notDoneBefore;
-  const orders: Rank[] = [(j) => [end(j), lengthOf(j)], (j) => [-room(j), end(j)], (j) => [lengthOf(j), end(j)]];
+export function placeBackward(resources: Resources, steps: StepOrders, nudge?: Nudge): Placed[] {
   let best: { readonly placed: Placed[]; readonly bad: number } | null = null;
-  for (const rank of orders) {
-    const placed = placeInOrder(resources, jobs, rank);
+  for (const [k, rank] of ranksOf(steps, nudge).entries()) {
+    const queue = nudge === undefined ? (steps.queues[k] ??= queueOf(steps.jobs, rank)) : queueOf(steps.jobs, rank);
+    const placed = placeInOrder(resources, queue);
     const bad = badness(placed);
     if (bad === 0) return placed;
     if (best === null || bad < best.bad) best = { placed, bad };

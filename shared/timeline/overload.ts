@@ -1,6 +1,7 @@
 import { earliestStart, highest, lowest } from '../measure';
 import { lengthOf, type Placed } from './job';
-import { claimsOf, kitchenHas, profilesOf, type Resources } from './resources';
+import { claimsOf } from './job-facts';
+import { kitchenHas, profilesOf, type Resources } from './resources';
 import { thingClash } from './thing-clash';
 import type { Overload } from './types';
 import type { Message } from '../words';

@@ -1,7 +1,8 @@
 import { lengthOf, type Job, type Placed } from './job';
 import { homeClaims, household } from './household-claims';
 import { settleAt } from './place';
-import { book, claimsOf, type Helper, type Resources } from './resources';
+import { claimsOf } from './job-facts';
+import { book, type Helper, type Resources } from './resources';
 import type { Claim } from '../measure';
 
 const free = (claims: readonly Claim[], start: number): boolean => claims.every((c) => c.profile.conflict(start + c.from, start + c.to, c.amount) === null);
@@ -37,7 +38,7 @@ export function placePinned(resources: Resources, job: Job, at: number): Placed 
 }
 
 /** The windows of the other jobs, so that what comes before a pinned job is done by then and what comes after it begins no sooner. */
-export function aroundPinned(jobs: readonly Job[], pinned: readonly Placed[]): Job[] {
+export function aroundPinned(jobs: readonly Job[], pinned: readonly Pick<Placed, 'job' | 'start'>[]): Job[] {
   if (pinned.length === 0) return [...jobs];
   const starts = new Map(pinned.map((p) => [p.job.id, p]));
   const latest = new Map<string, number>();

@@ -1,7 +1,8 @@
 import { earliestStart, latestStart } from '../measure';
 import { lengthOf, type Job, type Placed } from './job';
 import { homeClaims, household, nightClaims } from './household-claims';
-import { book, claimsOf, kitchenHas, type Helper, type Resources } from './resources';
+import { claimsOf, factsOf } from './job-facts';
+import { book, type Helper, type Resources } from './resources';
 
 /** Range of starts open to a job. */
 export interface Range {
@@ -14,8 +15,6 @@ export function rangeOf(job: Job, before: number, since: number): Range {
   const length = lengthOf(job);
   return { low: Math.max(job.earliest, job.notDoneBefore - length, since), high: Math.min(job.latest, before) - length };
 }
-
-const needsSomebody = (job: Job): boolean => job.stretches.some((s) => s.attention > 0);
 
 /** Helpers in the order they are asked: by the job's roles, then the others; frying and tea people last, they have their own work. */
 function asked(resources: Resources, job: Job): readonly (readonly Helper[])[] {
@@ -64,7 +63,7 @@ function startIn(job: Job, claims: ReturnType<typeof claimsOf>, range: Range): n
 /** Books a placement and returns it. */
 export function settleAt(resources: Resources, job: Job, start: number, helper: Helper | null, things: boolean, tooEarly = 0): Placed {
   book(claimsOf(resources, job, helper, things), start, 1);
-  if (helper !== null) helper.booked += job.stretches.reduce((n, s) => n + s.minutes * s.attention, 0);
+  if (helper !== null) helper.booked += factsOf(resources, job).minutesOfHands;
   return { job, start, who: helper?.person.id ?? null, things, tooEarly, home: false };
 }
 
@@ -76,7 +75,7 @@ function bookPlaced(resources: Resources, p: Placed, sign: 1 | -1): void {
     return;
   }
   book(claimsOf(resources, p.job, helper, p.things), p.start, sign);
-  if (helper !== null) helper.booked += sign * p.job.stretches.reduce((n, s) => n + s.minutes * s.attention, 0);
+  if (helper !== null) helper.booked += sign * factsOf(resources, p.job).minutesOfHands;
 }
 
 /** Gives back what a placement booked. */
@@ -103,8 +102,8 @@ function placeAtHome(resources: Resources, job: Job, range: Range): Placed | nul
  * are taken, at its time with nothing booked. Never more than one whole person or than the kitchen has is booked.
  */
 export function place(resources: Resources, job: Job, range: Range): Placed {
-  const possible = job.stretches.every((s) => s.needs.every((n) => kitchenHas(resources, n)));
-  if (possible && needsSomebody(job)) {
+  const { possible, hands } = factsOf(resources, job);
+  if (possible && hands) {
     const inTime = placeWithSomebody(resources, job, range, range);
     if (inTime !== null) return inTime;
     // Soaking, freezing or thawing begun on a day before is the household's, as shopping is.

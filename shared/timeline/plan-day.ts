@@ -5,12 +5,14 @@ import { chosenOrder } from './chosen-order';
 import { worthOf } from './day-worth';
 import { gasNeed, gasOf } from './gas';
 import { lengthOf, type Placed } from './job';
-import { layOut, type DayInputs, type LaidOut, type Order } from './lay-out';
+import { draftDay, type DayDraft, type DayInputs } from './draft';
+import { layOut, type LaidOut, type Order } from './lay-out';
 import { overloadsOf } from './overload';
 import { pinClashes } from './pin-clashes';
+import { backTo } from './resources';
 import { tasksOf } from './tasks';
 import type { Overload, TimelinePlan } from './types';
-export type { DayInputs } from './lay-out';
+export type { DayInputs } from './draft';
 
 /** Jobs without somebody they need or without their things. */
 const missing = (placed: readonly Placed[]): number =>
@@ -31,15 +33,15 @@ export const orders: readonly Order[] = [
 const jobsAtOnce = 1000;
 
 /** Whether anybody is at the oil longer than without a break, so that it matters where somebody takes over. */
-const longAtOil = ({ resources, placed }: LaidOut, frying: DayInputs['frying']): boolean =>
-  placed.length > 0 && frying.sessions.some((s) => s.heatOffAt - s.heatOnAt > resources.values.breakEvery);
+const longAtOil = ({ draft, placed }: LaidOut): boolean =>
+  placed.length > 0 && draft.inputs.frying.sessions.some((s) => s.heatOffAt - s.heatOnAt > draft.resources.values.breakEvery);
 
 const frees = (o: Order): number => (o.relief === 'late' ? 0 : o.setUpFirst ? 1 : o.relief === null ? 2 : 3);
 
 /** The orders left to try after the first: where jobs have nobody, what frees hands comes first; where only breaks are missing, what gives breaks. */
-function laterOrders(first: LaidOut, frying: DayInputs['frying']): readonly Order[] {
+function laterOrders(first: LaidOut): readonly Order[] {
   const rest = orders.slice(1);
-  const relevant = longAtOil(first, frying) ? rest : rest.filter((o) => o.relief === 'middle');
+  const relevant = longAtOil(first) ? rest : rest.filter((o) => o.relief === 'middle');
   return missing(first.placed) === 0 ? relevant : relevant.toSorted((x, y) => frees(x) - frees(y));
 }
 
@@ -47,24 +49,24 @@ function laterOrders(first: LaidOut, frying: DayInputs['frying']): readonly Orde
 const badness = (laidOut: LaidOut): number => missing(laidOut.placed) * 1000 + setUpLongBefore(laidOut.placed) * 10 + laidOut.noRests.length;
 
 /** The day laid out in the order the cook has taken, while it leaves no more undone than the best of the others; else in the best of those. */
-export function bestLayOut(event: Event, inputs: DayInputs): LaidOut {
-  const chosen = chosenOrder(event);
-  if (chosen === null) return bestPlain(event, inputs);
-  const laidOut = layOut(event, inputs, chosen);
+export function bestLayOut(draft: DayDraft): LaidOut {
+  const chosen = chosenOrder(draft.event);
+  if (chosen === null) return bestPlain(draft);
+  const laidOut = layOut(draft, chosen);
   if (worthOf(laidOut).undone === 0) return laidOut;
-  const plain = bestPlain(event, inputs);
+  const plain = bestPlain(draft);
   return worthOf(laidOut).undone <= worthOf(plain).undone ? laidOut : plain;
 }
 
 /** The day laid out in the order that leaves the least undone, of as many orders as there is time for. */
-function bestPlain(event: Event, inputs: DayInputs): LaidOut {
+function bestPlain(draft: DayDraft): LaidOut {
   const [plain] = orders;
   if (plain === undefined) throw new Error('there is an order to try');
-  const first = layOut(event, inputs, plain);
+  const first = layOut(draft, plain);
   let best = { laidOut: first, bad: badness(first) };
   const tries = Math.max(1, Math.floor(jobsAtOnce / Math.max(1, first.placed.length)) - 1);
-  for (const order of best.bad === 0 ? [] : laterOrders(first, inputs.frying).slice(0, tries)) {
-    const laidOut = layOut(event, inputs, order);
+  for (const order of best.bad === 0 ? [] : laterOrders(first).slice(0, tries)) {
+    const laidOut = layOut(draft, order);
     const bad = badness(laidOut);
     if (bad < best.bad) best = { laidOut, bad };
     if (bad === 0) break;
@@ -73,7 +75,7 @@ function bestPlain(event: Event, inputs: DayInputs): LaidOut {
 }
 
 /** What clashes; about a job the cook pinned or gave away the sentence that names the clash, not the general one. */
-function allOverloads({ resources, placed }: LaidOut): Overload[] {
+function allOverloads({ draft: { resources }, placed }: LaidOut): Overload[] {
   const clashes = pinClashes(resources, placed);
   const told = new Set(clashes.map((c) => c.task));
   return [...clashes, ...overloadsOf(resources, placed).filter((o) => !told.has(o.task))];
@@ -85,12 +87,13 @@ function allOverloads({ resources, placed }: LaidOut): Overload[] {
  * named in `overloads`.
  */
 export function planDay(event: Event, inputs: DayInputs): TimelinePlan {
-  return dayOf(event, bestLayOut(event, inputs));
+  return dayOf(bestLayOut(draftDay(event, inputs)));
 }
 
 /** The day as everybody reads it, from what was laid out. */
-export function dayOf(event: Event, laidOut: LaidOut): TimelinePlan {
-  const { resources, placed, off, noRests } = laidOut;
+export function dayOf(laidOut: LaidOut): TimelinePlan {
+  const { draft: { event, resources }, booked, placed, off, noRests } = laidOut;
+  backTo(resources, booked);
   const tasks = tasksOf(resources, placed);
   const work = tasks.filter((t) => t.kind !== 'rest');
   const long = breakNotes(event, work, resources.values);

@@ -1,18 +1,40 @@
 import type { Event, Person } from '../event';
-import { minutesPerDay, Profile, type Claim } from '../measure';
+import { minutesPerDay, Profile, type Claim, type SavedProfile } from '../measure';
 import { dayValues, type DayValues } from './day-values';
 import type { Job, Need } from './job';
+
+/** A stretch of time. Minutes from midnight. */
+export interface Spell {
+  readonly from: number;
+  readonly to: number;
+}
 
 /** A helper and how busy they are. Outside their hours they count as fully busy. */
 export interface Helper {
   readonly person: Person;
+  /** Place in the list. */
+  readonly at: number;
   readonly busy: Profile;
   /** Minutes booked so far; the less busy is asked first. */
   booked: number;
   /** Stretches at the oil: nothing else may be given to them there. */
-  readonly atOil: { readonly from: number; readonly to: number }[];
+  atOil: Spell[];
   /** Jobs that may lie outside everybody's hours: busy during the hours of the day, so that nothing is given twice. */
   readonly atHome: Profile;
+}
+
+/** What does not change while a day is laid out in one order and another: worked out once for each job. Minutes. */
+export interface JobFacts {
+  readonly length: number;
+  /** Some of it wants hands. */
+  readonly hands: boolean;
+  /** Minutes of one person it takes. */
+  readonly minutesOfHands: number;
+  /** The kitchen has what it needs at all. */
+  readonly possible: boolean;
+  readonly things: readonly Claim[];
+  /** Things, and the hands of each helper, by their place in the list; filled when first asked for. */
+  readonly withHelper: (readonly Claim[] | undefined)[];
 }
 
 /** People and things of the day with what is booked on them. */
@@ -22,12 +44,20 @@ export interface Resources {
   /** Times on the days before in which the household sleeps. */
   readonly night: Profile;
   /** Stretches in which a burner has been claimed for pans of oil; pans that share it claim it once. */
-  readonly underOil: Map<string, { readonly from: number; readonly to: number }[]>;
+  readonly underOil: Map<string, readonly Spell[]>;
   readonly values: DayValues;
-  /** Worked out once for each: who is asked for some roles, what a thing draws on, what a job claims of things. */
+  /** Worked out once for each, whatever is booked: who is asked for some roles, what a thing draws on, what is known of a job. */
   readonly asked: Map<string, readonly (readonly Helper[])[]>;
   readonly drawsOn: Map<string, readonly Profile[]>;
-  readonly thingClaims: Map<Job, readonly Claim[]>;
+  readonly facts: Map<Job, JobFacts>;
+}
+
+/** Everything booked at one moment. */
+export interface Booked {
+  readonly profiles: readonly SavedProfile[];
+  readonly minutes: readonly number[];
+  readonly atOil: readonly (readonly Spell[])[];
+  readonly underOil: readonly (readonly [string, readonly Spell[]])[];
 }
 
 /** What the kitchen has, by kind and, where the kitchen names them, one by one. */
@@ -41,16 +71,37 @@ export function resourcesOf(event: Event): Resources {
   for (const p of kitchen.pots) things.set(`pot:${p.id}`, new Profile(1));
   for (const d of kitchen.dispensers) if (d.brewsW !== undefined) things.set(`urn:${d.id}`, new Profile(1));
   for (const p of kitchen.pans) things.set(`pan:${p.id}`, new Profile(1));
-  const helpers = event.people.map((person): Helper => {
+  const helpers = event.people.map((person, at): Helper => {
     const busy = new Profile(1);
     busy.add(-1e7, person.from, 1);
     busy.add(person.to, 1e7, 1);
     const atHome = new Profile(1);
     atHome.add(person.from, person.to, 1);
-    return { person, busy, booked: 0, atOil: [], atHome };
+    return { person, at, busy, booked: 0, atOil: [], atHome };
   });
   const values = dayValues(event);
-  return { helpers, things, night: nights(values), underOil: new Map(), values, asked: new Map(), drawsOn: new Map(), thingClaims: new Map() };
+  return { helpers, things, night: nights(values), underOil: new Map(), values, asked: new Map(), drawsOn: new Map(), facts: new Map() };
+}
+
+const profiles = ({ helpers, things }: Resources): Profile[] => [...things.values(), ...helpers.flatMap((h) => [h.busy, h.atHome])];
+
+/** What is booked now, to come back to. */
+export const bookedNow = (resources: Resources): Booked => ({
+  profiles: profiles(resources).map((p) => p.saved()), minutes: resources.helpers.map((h) => h.booked), atOil: resources.helpers.map((h) => [...h.atOil]), underOil: [...resources.underOil],
+});
+
+/** Comes back to what was booked: one set of people and things serves all orders in which a day is laid out. */
+export function backTo(resources: Resources, booked: Booked): void {
+  profiles(resources).forEach((p, at) => {
+    const saved = booked.profiles[at];
+    if (saved !== undefined) p.restore(saved);
+  });
+  resources.helpers.forEach((h, at) => {
+    h.booked = booked.minutes[at] ?? 0;
+    h.atOil = [...(booked.atOil[at] ?? [])];
+  });
+  resources.underOil.clear();
+  for (const [burner, spells] of booked.underOil) resources.underOil.set(burner, spells);
 }
 
 /** Days before the event on which the household may have something to do: as long as a recipe may look back. */
@@ -78,34 +129,6 @@ export function profilesOf(resources: Resources, need: Need): readonly Profile[]
 /** True when the kitchen has the thing at all, as many as asked for. */
 export const kitchenHas = (resources: Resources, need: Need): boolean =>
   profilesOf(resources, need).length > 0 && profilesOf(resources, need).every((p) => p.capacity >= need.count);
-
-/** Claims of a job on things, and on a helper when one is given. */
-export function claimsOf(resources: Resources, job: Job, helper: Helper | null, withThings: boolean): readonly Claim[] {
-  const things = withThings ? thingClaims(resources, job) : [];
-  if (helper === null) return things;
-  const claims = [...things];
-  let from = 0;
-  for (const stretch of job.stretches) {
-    const to = from + stretch.minutes;
-    if (stretch.attention > 0) claims.push({ profile: helper.busy, amount: stretch.attention, from, to });
-    from = to;
-  }
-  return claims;
-}
-
-function thingClaims(resources: Resources, job: Job): readonly Claim[] {
-  const known = resources.thingClaims.get(job);
-  if (known !== undefined) return known;
-  const claims: Claim[] = [];
-  let from = 0;
-  for (const stretch of job.stretches) {
-    const to = from + stretch.minutes;
-    for (const need of stretch.needs) for (const profile of profilesOf(resources, need)) claims.push({ profile, amount: need.count, from, to });
-    from = to;
-  }
-  resources.thingClaims.set(job, claims);
-  return claims;
-}
 
 /** Books (or with -1 gives back) the claims of a job that starts at `start`. */
 export function book(claims: readonly Claim[], start: number, sign: 1 | -1): void {

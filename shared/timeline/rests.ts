@@ -4,7 +4,8 @@ import type { DayValues } from './day-values';
 import { personRole } from './changed-jobs';
 import type { Job, Placed } from './job';
 import { settleAt } from './place';
-import { claimsOf, type Helper, type Resources } from './resources';
+import { claimsOf } from './job-facts';
+import type { Helper, Resources } from './resources';
 
 /** A break or a meal of one helper: wanted at a minute, possible in a window. Minutes from the event's midnight. */
 export interface Rest {

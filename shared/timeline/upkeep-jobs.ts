@@ -63,6 +63,8 @@ function washAfter(takes: DayValues, p: Placed, stands: number): Job {
   };
 }
 
-/** How long a pot may stand before it is washed, shortest first, in steps of five minutes; the jobs for it. */
-export const potWashing = (takes: DayValues, steps: readonly Placed[]): { readonly tries: readonly Job[] }[] => emptied(steps)
-  .map((p) => ({ tries: Array.from({ length: Math.floor(takes.standMost / 5) + 1 }, (_, k) => washAfter(takes, p, k * 5)) }));
+/** Pots to wash: how often each is tried, five minutes later every time, and the job for each try. */
+export const potWashing = (takes: DayValues, steps: readonly Placed[]): { readonly tries: number; readonly job: (k: number) => Job }[] => {
+  const tries = Math.floor(takes.standMost / 5) + 1;
+  return emptied(steps).map((p) => ({ tries, job: (k) => washAfter(takes, p, k * 5) }));
+};
