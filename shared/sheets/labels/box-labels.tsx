@@ -59,12 +59,12 @@ export function boxDrafts(context: SheetContext): readonly SheetDraft[] {
   const { plan, formats: f } = context;
   const things = keptThings(plan);
   const left = leftovers(plan);
-  if (things.length === 0) return [];
+  if (things.length === 0 && left.length === 0) return [];
   const content = (
     <>
-      <div className="boxlabels">
+      {things.length > 0 && <div className="boxlabels">
         {things.flatMap((thing) => Array.from({ length: thing.boxes.count.value }, (_, at) => <Label key={`${thing.key} ${at}`} thing={thing} at={at + 1} context={context} />))}
-      </div>
+      </div>}
       {left.length > 0 && (
         <>
           <h2 className="boxhead">{say(f, 'sheets.boxes.leftHead')}</h2>

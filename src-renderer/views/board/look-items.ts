@@ -1,4 +1,5 @@
 import type { Plan } from '../../../shared/plan';
+import type { Finding } from '../../../shared/safety';
 import type { Message } from '../../../shared/words';
 import { idleFlasks } from '../drinks/idle-flasks';
 import { troubles } from '../day/trouble';
@@ -10,12 +11,14 @@ export interface LookItem {
   readonly title: Message | null;
   readonly text: Message;
   readonly more: readonly Message[];
+  /** The finding of safety it tells, with its measured value, limit and source. */
+  readonly finding?: Finding;
 }
 
 /** Safety that is out of bounds first, then jobs that do not fit in order of time, warnings, guests who would go without. */
 export function lookItems(plan: Plan): LookItem[] {
   const findings = (level: 'stop' | 'warn'): LookItem[] =>
-    plan.safety.findings.filter((f) => f.level === level).map((f) => ({ key: `${f.rule} ${f.about.join(' ')}`, level: level === 'stop' ? 'stop' : 'watch', title: f.title, text: f.message, more: [] }));
+    plan.safety.findings.filter((f) => f.level === level).map((f) => ({ key: `${f.rule} ${f.about.join(' ')}`, level: level === 'stop' ? 'stop' : 'watch', title: f.title, text: f.message, more: [], finding: f }));
   return [
     ...findings('stop'),
     ...troubles(plan).map(({ key, title, sentences: [text = title, ...more] }): LookItem => ({ key, level: 'watch', title, text, more })),
