@@ -42,7 +42,7 @@ function OneOf({ of }: { readonly of: keyof typeof choices }) {
 const foodKeys = ['eggsChilled', 'cookedC', 'coolTrays', 'coolTrayLongCm', 'coolTrayWideCm', 'reheatIn', 'platesChanged', 'pickleTested', 'picklePh'] as const;
 type FoodKey = (typeof foodKeys)[number];
 const foodNumbers = {
-  cookedC: { unit: 'degC', min: 0, max: 110, decimals: 0 }, coolTrays: { unit: '', min: 0, max: 50, decimals: 0 }, coolTrayLongCm: { unit: 'cm', min: 5, max: 100, decimals: 1 }, coolTrayWideCm: { unit: 'cm', min: 5, max: 100, decimals: 1 },
+  cookedC: { unit: '°C', min: 0, max: 110, decimals: 0 }, coolTrays: { unit: '', min: 0, max: 50, decimals: 0 }, coolTrayLongCm: { unit: 'cm', min: 5, max: 100, decimals: 1 }, coolTrayWideCm: { unit: 'cm', min: 5, max: 100, decimals: 1 },
   picklePh: { unit: '', min: 1, max: 14, decimals: 1 },
 } as const;
 
@@ -54,7 +54,7 @@ function FoodField({ of }: { readonly of: FoodKey }) {
   if (of === 'eggsChilled' || of === 'platesChanged' || of === 'pickleTested') return <YesNo of={of} />;
   const { unit, min, max, decimals } = foodNumbers[of];
   const common = { label: t(`view.precautions.${of}`), value: event.precautions?.[of] ?? null, min, max, decimals, onClear: () => edit(setPrecautions(event, { [of]: undefined })), onCommit: (value: number) => edit(setPrecautions(event, { [of]: value })) };
-  if (unit === 'degC') return <MeasureField {...common} unit={unit} />;
+  if (unit === '°C') return <MeasureField {...common} unit={unit} />;
   return unit === '' ? <NumberField {...common} /> : <NumberField {...common} unit={unit} />;
 }
 
