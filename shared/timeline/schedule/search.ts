@@ -7,7 +7,7 @@ import { Sampler } from './sampling';
 import type { Found, ScheduleProblem } from './types';
 
 /** Schedules kept on each side, samples made for each of them, generations without gain after which all but the best begin anew, chance that a worse child is kept. */
-const house = { kept: 16, samples: 3, idle: 20, lenient: 0.1 };
+const house = { kept: 18, samples: 3, idle: 60, lenient: 0.05 };
 
 /** Told each time a better schedule is found, with the number of schedules generated until then. */
 export type Better = (makespan: number, schedules: number) => void;
