@@ -1,6 +1,7 @@
 import type { BrewPlace } from './brew-place';
-import { wantedBetween, type DrinkLine, type Share } from './drink-line';
-import { filledC, lastsUntil } from './serving';
+import { totalsOf, wantedBetween, type DrinkLine, type Share } from './drink-line';
+import { lastsUntil } from './running-out';
+import { filledC } from './serving';
 import type { Vessel } from './vessels';
 
 /** Temperature in the pot when it is poured right after straining; water from the tap; other cold drinks from the cold. */
@@ -14,7 +15,7 @@ const tenthsUp = (litres: number): number => Math.ceil(litres * 10 - 1e-9) / 10;
 /** First minute so many litres, poured fresh at `at`, would not carry; `minutes` is how old they may grow. */
 function carriesUntil(place: BrewPlace, line: DrinkLine, vessel: Vessel, at: number, share: Share): number {
   const celsius = filledC(place.values, line.brewing, vessel, share.litres, freshC(place, line));
-  return lastsUntil(line.brewing, vessel, { at, litres: share.litres, celsius, oldAt: at + share.minutes }, { fromMinute: line.fromMinute, litres: line.wanted }, line.last);
+  return lastsUntil(line.brewing, vessel, { at, litres: share.litres, celsius, oldAt: at + share.minutes }, totalsOf(line), line.last);
 }
 
 /** A filling of no more than a share at `at`: what is wanted until then and a cup to spare, and how long that lasts. A smaller filling cools sooner. */

@@ -40,9 +40,11 @@ const oneVessel = (line: DrinkLine): boolean => line.vessels.length === 1;
 /** Ends the filling before, pours this one, and finds when the next is wanted. */
 function take(place: BrewPlace, line: DrinkLine, filling: Filling): void {
   const { at } = filling.serving;
+  const sharedMinute = oneVessel(line) && line.fillings.length > 0;
   if (oneVessel(line)) settleNewest(line, at);
   giveUpBefore(line, at);
-  filling.serving = serveFrom(line, filling);
+  // The filling before may have given the first cups of this minute.
+  if (sharedMinute) filling.serving = serveFrom(line, filling);
   line.fillings.push(filling);
   const pot = filling.vessel.pot ?? filling.vessel.urn?.pot.id;
   if (pot !== undefined) place.calendar.book(`pot ${pot}`, at, Math.max(filling.serving.until, at + 1));

@@ -67,37 +67,3 @@ export function serve(brewing: Brewing, vessel: Vessel, poured: Poured, demand: 
   }
   return { at: poured.at, litres, celsius, drawn: taken, until: t, served, left: level };
 }
-
-/** Litres wanted in each minute from `fromMinute`. */
-export interface Wanted {
-  readonly fromMinute: number;
-  readonly litres: readonly number[];
-}
-
-/**
- * First minute a filling would be empty, too old or too cool, or the minute after `last` when it carries everybody. As `serve`, without
- * keeping the minutes: sizes are found by trying, so this runs often. The share of heat lost is worked out again only when the level moves.
- */
-export function lastsUntil(brewing: Brewing, vessel: Vessel, poured: Poured, { fromMinute, litres }: Wanted, last: number): number {
-  let level = poured.litres;
-  let temperature = poured.celsius;
-  let [kept, keptAt] = [1, -1];
-  const limit = brewing.serveAboveC;
-  const [perHour, least, room, held] = [vessel.cooling.value, vessel.leastShare, vessel.roomC, vessel.heldC];
-  for (let t = poured.at; t <= last; t += 1) {
-    const wanted = litres[t - fromMinute] ?? 0;
-    if (t >= poured.oldAt || wanted > level + 1e-9 || (limit !== null && wanted > 0 && temperature < limit)) return t;
-    level -= wanted;
-    if (level <= 1e-9 && t < last) {
-      // Empty: good enough when nobody wants any more.
-      for (let later = t + 1; later <= last; later += 1) if ((litres[later - fromMinute] ?? 0) > 0) return t + 1;
-      return last + 1;
-    }
-    if (limit === null || (held !== null && temperature <= held)) continue;
-    const share = Math.max(least, level / vessel.litres);
-    if (share !== keptAt) [kept, keptAt] = [Math.exp((-perHour / share) * (1 / 60)), share];
-    temperature = room + (temperature - room) * kept;
-    if (held !== null && temperature < held) temperature = held;
-  }
-  return last + 1;
-}

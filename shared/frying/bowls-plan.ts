@@ -38,8 +38,7 @@ export function planBowls(event: Event, schedule: Schedule): { readonly bowls: r
     });
   });
   const numbered = found.sort((a, b) => a.readyAt - b.readyAt).map(({ make, batches }, i) => ({ batches, bowl: make(i + 1) }));
-  return {
-    bowls: numbered.map((n) => n.bowl),
-    batches: schedule.batches.map((b) => ({ ...b, bowls: numbered.filter((n) => n.batches.includes(b.number)).map((n) => n.bowl.number) })),
-  };
+  const bowlsOf: number[][] = schedule.batches.map(() => []);
+  for (const { batches, bowl } of numbered) for (const number of batches) bowlsOf[number - 1]?.push(bowl.number);
+  return { bowls: numbered.map((n) => n.bowl), batches: schedule.batches.map((b) => ({ ...b, bowls: bowlsOf[b.number - 1] ?? [] })) };
 }

@@ -84,6 +84,7 @@ function problemOf(event: Event, frying: Frying, part: DishPart | undefined, wan
 
 /** Shares portions over lines in proportion to their rates, keeping each line's portions in order of time. */
 export function splitByRate(rates: readonly number[], wanted: readonly number[]): number[][] {
+  if (rates.length === 1) return [[...wanted]];
   const total = rates.reduce((a, b) => a + b, 0);
   const shares: number[][] = rates.map(() => []);
   wanted.forEach((minute, n) => {

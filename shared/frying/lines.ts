@@ -52,11 +52,16 @@ export interface PanTime {
  * dish may not be in that pan. Of one dish the batches follow each other without that, so a minute counts the most pans it uses at once nearby.
  */
 export function takeFor(line: FryLine, times: readonly Omit<PanTime, 'dish'>[], change: number): void {
-  const used = new Map<number, number>();
-  for (const { from, to } of times) for (let t = from; t < to; t += 1) used.set(t, (used.get(t) ?? 0) + 1);
-  const wide = new Map<number, number>();
-  for (const [minute, n] of used) for (let t = minute - change; t <= minute + change; t += 1) if (n > (wide.get(t) ?? 0)) wide.set(t, n);
-  for (const [minute, n] of wide) line.taken.set(minute, (line.taken.get(minute) ?? 0) + n);
+  const start = times.reduce((first, t) => Math.min(first, t.from), Infinity);
+  const length = times.reduce((last, t) => Math.max(last, t.to), -Infinity) - start;
+  if (!(length > 0)) return;
+  const used = new Uint16Array(length);
+  for (const { from, to } of times) for (let i = from - start; i < to - start; i += 1) used[i] = (used[i] ?? 0) + 1;
+  for (let i = -change; i < length + change; i += 1) {
+    let most = 0;
+    for (let k = Math.max(0, i - change); k <= Math.min(length - 1, i + change); k += 1) most = Math.max(most, used[k] ?? 0);
+    if (most > 0) line.taken.set(start + i, (line.taken.get(start + i) ?? 0) + most);
+  }
 }
 
 /**

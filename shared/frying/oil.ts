@@ -32,9 +32,12 @@ export function oilPlans(event: Event, batches: readonly Batch[], dishes: readon
   });
 }
 
-/** The heaviest load among batches of one pan; null when nothing is fried in it. */
-export const heaviestLoad = (mine: readonly Batch[], dishes: readonly DishSchedule[]): PanLoad | null =>
-  mine.flatMap((b) => loadOf(dishes, b)).reduce<PanLoad | null>((best, l) => (best === null || weight(l) > weight(best) ? l : best), null);
+/** The heaviest load among batches of one pan; null when nothing is fried in it. Of one dish the batch with the most pieces weighs most. */
+export function heaviestLoad(mine: readonly Batch[], dishes: readonly DishSchedule[]): PanLoad | null {
+  const most = new Map<string, Batch>();
+  for (const b of mine) if (b.pieces > (most.get(b.dish)?.pieces ?? 0)) most.set(b.dish, b);
+  return [...most.values()].flatMap((b) => loadOf(dishes, b)).reduce<PanLoad | null>((best, l) => (best === null || weight(l) > weight(best) ? l : best), null);
+}
 
 const weight = (l: PanLoad): number => l.pieces * l.load.inputs.pieceKg.value;
 

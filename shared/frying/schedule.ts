@@ -1,4 +1,4 @@
-import type { Event, Frying } from '../event';
+import type { Event, Frying, Wave } from '../event';
 import { planGuests } from '../guests';
 import { settle } from '../household';
 import { planKitchen } from '../kitchen';
@@ -12,7 +12,7 @@ import { assignPans, fryLines, takeFor, type FryLine } from './lines';
 import { byOilCare } from './oil-care';
 import { shortagesOf, type Doubt } from './shortage';
 import type { Batch, LeadPlan, ServedPlan, Shortage } from './types';
-import { mainWave } from './waves';
+import { byArrival, mainWave } from './waves';
 
 /** A dish as scheduled: what it took, what it left. */
 export interface DishSchedule {
@@ -46,6 +46,7 @@ const friedDishes = (menu: MenuPlan): { dish: DishPlan; frying: Frying }[] =>
 export function scheduleFrying(event: Event, menu: MenuPlan, lines: readonly FryLine[], effort?: number): Schedule {
   const placed: Placed[] = [];
   const change = Math.round(settle(event, 'fry.changeOver').value);
+  const waves = byArrival(event.guests.waves);
   // Another kitchen alone leaves guests and menu as they are.
   const replan = (changed: Event): ReadonlyMap<string, number> =>
     unmetWith(changed, changed.menu === event.menu && changed.recipes === event.recipes ? menu : planMenu(changed, planGuests(changed)));
@@ -63,7 +64,7 @@ export function scheduleFrying(event: Event, menu: MenuPlan, lines: readonly Fry
       if (part === undefined) return;
       for (const b of solution.batches) {
         const eaten = solution.served.slice(b.first, b.end);
-        placed.push(batchOf(event, dish, frying, part, b.dropAt, eaten));
+        placed.push(batchOf(waves, dish, frying, part, b.dropAt, eaten));
       }
       takeFor(part.line, solution.batches.map((b) => ({ from: b.dropAt, to: b.dropAt + part.load.plan.cycleMinutes.value })), change);
     });
@@ -96,12 +97,12 @@ function doubtOf(solutions: readonly FrySolution[], parts: readonly DishPart[]):
   return parts.some((p) => p.line.taken.size > 0) ? 'after' : null;
 }
 
-function batchOf(event: Event, dish: DishPlan, frying: Frying, part: DishPart, dropAt: number, eaten: readonly number[]): Placed {
+function batchOf(waves: readonly Wave[], dish: DishPlan, frying: Frying, part: DishPart, dropAt: number, eaten: readonly number[]): Placed {
   const liftAt = dropAt + part.load.plan.fryMinutes;
   const batch = {
     station: part.line.station.id, dish: dish.id, bowls: [], dropAt: minutes(dropAt), liftAt: minutes(liftAt),
     panFreeAt: minutes(dropAt + part.load.plan.cycleMinutes.value), eatBy: minutes(liftAt + Math.floor(frying.holdMinutes)), pieces: eaten.length,
-    wave: mainWave(event.guests.waves, eaten), eatenFrom: minutes(eaten[0] ?? liftAt), eatenTo: minutes(eaten.at(-1) ?? liftAt),
+    wave: mainWave(waves, eaten), eatenFrom: minutes(eaten[0] ?? liftAt), eatenTo: minutes(eaten.at(-1) ?? liftAt),
   };
   return { line: part.line, batch };
 }

@@ -1,12 +1,23 @@
 import type { Wave } from '../event';
+import { countUpTo } from './exact';
 
-/** Id of the wave most of these portions belong to: of each portion, the wave whose arrivals began last before it is wanted. '' without waves. */
-export function mainWave(waves: readonly Wave[], eatenAt: readonly number[]): string {
-  const counts = new Map<string, number>();
-  const ordered = [...waves].sort((a, b) => a.from - b.from);
-  for (const minute of eatenAt) {
-    const wave = ordered.findLast((w) => w.from <= minute) ?? ordered[0];
-    if (wave !== undefined) counts.set(wave.id, (counts.get(wave.id) ?? 0) + 1);
-  }
-  return ordered.reduce((best, w) => ((counts.get(w.id) ?? 0) > (counts.get(best) ?? 0) ? w.id : best), ordered[0]?.id ?? '');
+/**
+ * Id of the wave most of these portions belong to: of each portion, the wave whose arrivals began last before it is wanted; of equals the
+ * first. '' without waves.
+ * @param ordered the waves, by the minute arrivals begin.
+ * @param eatenAt minutes, ascending.
+ */
+export function mainWave(ordered: readonly Wave[], eatenAt: readonly number[]): string {
+  let [best, most, before] = [ordered[0]?.id ?? '', 0, 0];
+  ordered.forEach((wave, i) => {
+    const next = ordered[i + 1];
+    // Whole minutes: what is wanted before the next wave begins.
+    const until = next === undefined ? eatenAt.length : countUpTo(eatenAt, Math.ceil(next.from) - 1);
+    if (until - before > most) [best, most] = [wave.id, until - before];
+    before = Math.max(before, until);
+  });
+  return best;
 }
+
+/** Waves by the minute their arrivals begin. */
+export const byArrival = (waves: readonly Wave[]): Wave[] => [...waves].sort((a, b) => a.from - b.from);

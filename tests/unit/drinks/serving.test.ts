@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { planKitchen } from '../../../shared/kitchen';
 import { bookHands, Calendar, handsFree, latestBrew } from '../../../shared/drinks/calendar';
-import { lastsUntil, nextC, serve } from '../../../shared/drinks/serving';
+import { lastsUntil, running } from '../../../shared/drinks/running-out';
+import { nextC, serve } from '../../../shared/drinks/serving';
 import { vesselsOf } from '../../../shared/drinks/vessels';
 import { drinkEvent, flask } from './drink-event';
 
@@ -97,7 +98,7 @@ describe('a vessel', () => {
   it('lasts until it is empty, old or too cool, or past the last minute', () => {
     const v = vesselWith({});
     const fill = { at: 720, litres: 3, celsius: 85, oldAt: 1000 };
-    const lasts = (poured: typeof fill, demand: (minute: number) => number, last: number) => lastsUntil(brewing, v, poured, { fromMinute: 700, litres: Array.from({ length: 300 }, (_, i) => demand(700 + i)) }, last);
+    const lasts = (poured: typeof fill, demand: (minute: number) => number, last: number) => lastsUntil(brewing, v, poured, running(700, Array.from({ length: 300 }, (_, i) => demand(700 + i))), last);
     expect(lasts(fill, () => 0.25, 900)).toBe(732);
     expect(lasts({ ...fill, oldAt: 724 }, () => 0.25, 900)).toBe(724);
     expect(lasts({ ...fill, celsius: 64 }, () => 0.25, 900)).toBe(720);
