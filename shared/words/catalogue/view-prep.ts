@@ -30,5 +30,6 @@ export const viewPrepWords = {
   'view.prep.amounts': 'What to weigh and cut',
   'view.prep.amountsLead': 'Rounded for the scale.',
   'view.prep.amountsOf': (p: { dish: string }) => p.dish,
-  'view.prep.bowls': (p: { lines: string }) => `Into each bowl as it is finished: ${p.lines}.`,
+  'view.prep.bowls': (p: { lines: string; bowls: number }, f: Formats) => (p.bowls === 0 ? `Put aside for the bowls, in all: ${p.lines}.`
+    : `Put aside, in all, for ${f.plural(p.bowls, '1 bowl', `${f.number(p.bowls)} bowls`)}: ${p.lines}. ${f.plural(p.bowls, 'Its', 'Each bowl’s')} own share is on its card in Sheets.`),
 } as const satisfies Record<string, Entry>;

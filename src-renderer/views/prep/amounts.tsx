@@ -4,14 +4,15 @@ import { useSpeaker } from '../../app/speak';
 import type { PrepContext } from './context';
 import styles from './prep.module.css';
 
-/** The ingredients of a dish that are made ready together; those for each bowl are named, not measured here. */
-export function Amounts({ dish, context: { formats, names } }: { readonly dish: DishPlan; readonly context: PrepContext }) {
+/** The ingredients of a dish that are made ready together; what goes into the bowls is told in all, for so many bowls. */
+export function Amounts({ dish, context: { plan, formats, names } }: { readonly dish: DishPlan; readonly context: PrepContext }) {
   const t = useSpeaker();
   const measured = (line: DishPlan['lines'][number]): string => {
     const { text, beside } = formats.food(amountText(line.amount), line.ingredient);
     return beside === '' ? text : `${text} (${beside})`;
   };
   const later = dish.lines.filter((line) => line.perBowl);
+  const bowls = plan.frying.bowls.filter((bowl) => bowl.dish === dish.id).length;
   return (
     <section className={styles['dish']} data-dish={dish.id}>
       <h4>{t('view.prep.amountsOf', { dish: dish.name })}</h4>
@@ -23,7 +24,7 @@ export function Amounts({ dish, context: { formats, names } }: { readonly dish: 
           </div>
         ))}
       </dl>
-      {later.length > 0 && <p className={styles['line']}>{t('view.prep.bowls', { lines: formats.list(later.map((line) => `${measured(line)} ${names.ingredient(line.ingredient).toLowerCase()}`)) })}</p>}
+      {later.length > 0 && <p className={styles['line']}>{t('view.prep.bowls', { bowls, lines: formats.list(later.map((line) => `${measured(line)} ${names.ingredient(line.ingredient).toLowerCase()}`)) })}</p>}
     </section>
   );
 }
