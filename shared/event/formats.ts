@@ -17,7 +17,9 @@ function showFood(words: AmountWords, food: string, preferences: Preferences): S
   if (!number.test(amount) || !isUnitId(unit)) return { parts: showAmount(words, preferences), off: 0, way: 'plain', spread: 0, grams: null };
   const asked = amountOf(amount, unit);
   const { parts, off, way, spread } = measureFood(asked, food, preferences);
-  return { parts, off, spread, way: way === 'scale' || way === 'jug' || way === 'count' ? 'plain' : way, grams: way === 'spoon' ? convert(asked, 'g').amount.toNumber() : null };
+  // A metric cook reads millilitres too where she takes a spoon or a cup.
+  const millilitres = way === 'jug' && preferences.units === 'metric' && parts.some((p) => p.unit !== 'ml' && p.unit !== 'L') ? { millilitres: convert(asked, 'ml').amount.toNumber() } : {};
+  return { parts, off, spread, way: way === 'scale' || way === 'jug' || way === 'count' ? 'plain' : way, grams: way === 'spoon' ? convert(asked, 'g').amount.toNumber() : null, ...millilitres };
 }
 
 /** How numbers, times, amounts and money are written for one event. `day` is the event's day, `YYYY-MM-DD`. */

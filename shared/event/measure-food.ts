@@ -1,4 +1,4 @@
-import { baseFactor, convert, convertFood, dimensionOf, fullSet, kitchenAmount, parseAmount, spoonAndCup, weighsFromG, type Amount, type KitchenPart, type OnHand } from '../measure';
+import { convert, convertFood, dimensionOf, fullSet, kitchenAmount, measureVolume, offOf, spoonAndCup, weighsFromG, type Amount, type KitchenPart, type OnHand } from '../measure';
 import { ingredient, type Ingredient } from '../reference';
 import type { Preferences } from './schema/event';
 
@@ -7,26 +7,23 @@ export interface FoodMeasure {
   readonly parts: readonly KitchenPart[];
   /** What is measured less what was asked, as a share of what was asked. */
   readonly off: number;
-  /** `spoon`: a light food by the spoon, its weight known; `noScale`: by spoon and cup for want of a scale; `unmeasured`: neither scale nor density serves. */
-  readonly way: 'scale' | 'jug' | 'count' | 'spoon' | 'noScale' | 'unmeasured';
+  /** `spoon`: a light food by the spoon, its weight known; `noScale`: by spoon and cup for want of a scale; `unmeasured`: neither scale nor density serves; `nothing`: a volume, and neither jug, cup nor spoon. */
+  readonly way: 'scale' | 'jug' | 'count' | 'spoon' | 'noScale' | 'unmeasured' | 'nothing';
   /** How far a level spoon or cup of the food may be off in weight, as a share: the range of its density. 0 when weighed. */
   readonly spread: number;
 }
 
 /** What there is to measure with, the full set where nothing is said. */
-export const onHand = (preferences: Preferences): OnHand => ({
-  scaleStepG: preferences.measuring?.scaleStepG === undefined ? fullSet.scaleStepG : preferences.measuring.scaleStepG,
-  measures: preferences.measuring?.measures ?? fullSet.measures,
+export const onHand = ({ measuring }: Preferences): OnHand => ({
+  scaleStepG: measuring?.scaleStepG === undefined ? fullSet.scaleStepG : measuring.scaleStepG,
+  measures: measuring?.measures ?? fullSet.measures,
+  jugStepMl: measuring?.jugStepMl === undefined ? fullSet.jugStepMl : measuring.jugStepMl,
 });
 
 /** Less than half of the smallest spoon is not spooned when it can be weighed. */
 const leastTsp = '0.0625';
-
-const offOf = (parts: readonly KitchenPart[], asked: Amount): number => {
-  const base = asked.amount.times(baseFactor(asked.unit));
-  if (base.lte(0)) return 0;
-  return parts.reduce((sum, p) => sum.plus((parseAmount(p.text) ?? base.times(0)).times(baseFactor(p.unit))), base.times(0)).div(base).minus(1).toNumber();
-};
+/** A volume that spoons and jug miss by more than this is weighed, where scale and density serve (our choice). */
+const missed = 0.1;
 
 /** Range of the weight of a level measure about the value used. */
 function spreadOf(food: Ingredient | undefined): number {
@@ -39,16 +36,27 @@ const weighed = (a: Amount, preferences: Preferences, way: FoodMeasure['way'], s
   return { parts, off: offOf(parts, a), way, spread: 0 };
 };
 
+/** A volume of a food: by spoon, cup and jug; by scale when those miss it and the scale does not. */
+function poured(a: Amount, food: Ingredient | undefined, preferences: Preferences): FoodMeasure {
+  const there = onHand(preferences);
+  const found = measureVolume(a, preferences.units, there);
+  const grams = found !== null && Math.abs(found.off) <= missed ? null : convertFood(a, 'g', food ?? { gramsPerMl: null, gramsPer: {} });
+  if (grams !== null && grams.amount.gte(weighsFromG(there))) return weighed(grams, preferences, 'scale', there.scaleStepG);
+  return found === null ? weighed(a, preferences, 'nothing', null) : { ...found, way: 'jug', spread: 0 };
+}
+
 /**
  * An amount of a food the way this kitchen can measure it. Weights from 5 g, or five steps of the scale, are weighed; less is spooned where the density is
- * known; without a scale every weight goes by spoon and cup, as sure as the density is. Volumes and counted things as ever.
+ * known; without a scale every weight goes by spoon and cup, as sure as the density is. Volumes go by the spoons, cups and jug there are. Counted things as ever.
  */
 export function measureFood(a: Amount, foodId: string, preferences: Preferences): FoodMeasure {
   const dimension = dimensionOf(a.unit);
-  const { scaleStepG, measures } = onHand(preferences);
-  if (dimension !== 'mass') return weighed(a, preferences, dimension === 'count' ? 'count' : 'jug', null);
+  const there = onHand(preferences);
+  const { scaleStepG, measures } = there;
+  if (dimension === 'count') return weighed(a, preferences, 'count', null);
+  if (dimension === 'volume') return poured(a, ingredient(foodId), preferences);
   const grams = convert(a, 'g').amount;
-  if (grams.lte(0) || grams.gte(Math.min(weighsFromG({ scaleStepG, measures }), 1e12))) return weighed(a, preferences, 'scale', scaleStepG);
+  if (grams.lte(0) || grams.gte(Math.min(weighsFromG(there), 1e12))) return weighed(a, preferences, 'scale', scaleStepG);
   const food = ingredient(foodId);
   const tsp = convertFood(a, 'tsp', food ?? { gramsPerMl: null, gramsPer: {} });
   const noScale = scaleStepG === null;
@@ -58,7 +66,7 @@ export function measureFood(a: Amount, foodId: string, preferences: Preferences)
   const fine = preferences.measuring?.scaleStepG === undefined || (scaleStepG !== null && grams.gte(scaleStepG));
   if (spooned === null || (cups && !noScale && fine)) return weighed(a, preferences, noScale || !fine ? 'unmeasured' : 'scale', scaleStepG);
   // Big amounts in big measures: past sixteen cups a jug is quicker, and as good.
-  const big = tsp !== null && tsp.amount.gte(16 * 48);
-  const parts = big ? kitchenAmount(tsp, preferences.units) : spooned.parts;
-  return { parts, off: big ? offOf(parts, tsp) : spooned.off, way: noScale ? 'noScale' : 'spoon', spread: spreadOf(food) };
+  const big = tsp !== null && tsp.amount.gte(16 * 48) ? measureVolume(tsp, preferences.units, there) : null;
+  const { parts, off } = big ?? spooned;
+  return { parts, off, way: noScale ? 'noScale' : 'spoon', spread: spreadOf(food) };
 }

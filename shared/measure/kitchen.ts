@@ -60,6 +60,13 @@ function metricParts(a: Amount, small: 'g' | 'ml', large: 'kg' | 'L', rows: read
   return value.lt(1000) ? [{ text: plain(value), unit: small }] : [{ text: plain(value.div(1000)), unit: large }];
 }
 
+/** A volume in whole marks of a measuring jug, in our own steps where those are coarser; at least one mark. `stepMl`: from mark to mark, above 0. */
+export function jugParts(a: Amount, stepMl: number): KitchenPart[] {
+  const step = new Big(stepMl);
+  const ml = convert(a, 'ml').amount;
+  return metricParts({ amount: ml.lt(step) ? step : ml, unit: 'ml' }, 'ml', 'L', mlRows, step);
+}
+
 function ounceParts(a: Amount, scaleStepG: Big): KitchenPart[] {
   const least = ounceSteps.find((step) => baseFactor('oz').times(step).times('1.1').gte(scaleStepG)) ?? '4';
   const ounces = stepped(convert(a, 'oz').amount, ounceRows, new Big(least));

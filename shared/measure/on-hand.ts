@@ -11,10 +11,12 @@ export interface OnHand {
   /** Smallest step of the scale in grams; null when there is no scale. */
   readonly scaleStepG: number | null;
   readonly measures: readonly HandMeasureId[];
+  /** From mark to mark of the measuring jug in millilitres; null when there is no jug. A US jug is marked in quarter cups whatever stands here. */
+  readonly jugStepMl: number | null;
 }
 
-/** A kitchen with everything: a scale that shows tenths of a gram, all spoons and cups. */
-export const fullSet: OnHand = { scaleStepG: 0.1, measures: handMeasureIds };
+/** A kitchen with everything: a scale that shows tenths of a gram, all spoons and cups, a jug with marks every 5 ml. */
+export const fullSet: OnHand = { scaleStepG: 0.1, measures: handMeasureIds, jugStepMl: 5 };
 
 /** Below this many grams a spoon is surer than a usual kitchen scale (common practice, no source). */
 const spoonsBelowG = 5;

@@ -9,12 +9,6 @@ export const amountWords = (f: Formats, amount: Amount): string => f.amount(amou
 /** A plain number with a unit of amounts, in the cook's units and kitchen-rounded. */
 export const quantity = (f: Formats, value: number, unit: UnitId): string => amountWords(f, amountOf(value, unit));
 
-/** A light food in spoons, when the table knows its density; null when it is weighed. */
-export function spoonWords(f: Formats, ingredientId: string, amount: Amount): string | null {
-  const { text, beside } = f.food(amountText(amount), ingredientId);
-  return beside === '' ? null : spaced(text);
-}
-
 /** A spoonful stands in a sentence and may be broken after its number. */
 const spaced = (text: string): string => text.replaceAll('\u00a0', ' ');
 
@@ -24,6 +18,15 @@ export function lineWords(f: Formats, names: Names, line: { readonly ingredient:
   const { text, beside } = f.food(amountText(line.amount), line.ingredient);
   return beside === '' ? `${text} ${what}` : say(f, 'sheets.spoons', { spoons: spaced(text), what, weight: beside });
 }
+
+/** An amount of a food in what there is to measure with: "2.4 kg", "½ tsp (1.1 g)". */
+export function measureWords(f: Formats, { ingredient, amount }: { readonly ingredient: string; readonly amount: Amount }): string {
+  const { text, beside } = f.food(amountText(amount), ingredient);
+  return beside === '' ? text : `${text} (${beside})`;
+}
+
+/** Litres of a food to be poured, in what there is to measure with. */
+export const pourWords = (f: Formats, litres: number, ingredient: string): string => measureWords(f, { ingredient, amount: amountOf(litres, 'L') });
 
 /** Ingredients with their amounts in one sentence, in the order given. */
 export const linesWords = (f: Formats, names: Names, lines: readonly { readonly ingredient: string; readonly amount: Amount }[]): string =>

@@ -21,9 +21,11 @@ export interface FormatOptions {
 export interface ShownFood {
   readonly parts: readonly { readonly text: string; readonly unit: string }[];
   readonly off: number;
-  readonly way: 'plain' | 'spoon' | 'noScale' | 'unmeasured';
+  readonly way: 'plain' | 'spoon' | 'noScale' | 'unmeasured' | 'nothing';
   readonly spread: number;
   readonly grams: number | null;
+  /** To be told beside spoons of what is poured. */
+  readonly millilitres?: number;
 }
 
 /** A no-break space: a number and its unit are never parted at the end of a line. */
@@ -101,10 +103,11 @@ export function makeFormats(options: FormatOptions): Formats {
     food(amount, food) {
       const shown = options.showFood?.(amount, food);
       if (shown === undefined) return { text: formats.amount(amount), beside: '', rounding: '' };
-      const { off, way, spread, grams } = shown;
+      const { off, way, spread, grams, millilitres } = shown;
       const beside = way === 'noScale' ? measuringWords['measuring.lessSure']({ spread, off }, formats)
-        : way === 'unmeasured' ? measuringWords['measuring.unmeasured']
-          : way === 'spoon' && grams !== null ? formats.figure(Math.round(grams * 10) / 10, 'g') : '';
+        : way === 'unmeasured' || way === 'nothing' ? measuringWords[`measuring.${way}`]
+          : way === 'spoon' && grams !== null ? formats.figure(Math.round(grams * 10) / 10, 'g')
+            : millilitres === undefined ? '' : formats.figure(Math.round(millilitres * 10) / 10, 'ml');
       return { text: joined(shown.parts), beside, rounding: way === 'noScale' || Math.abs(off) < 0.01 ? '' : measuringWords['measuring.rounded']({ off }, formats) };
     },
     degrees(celsius) {

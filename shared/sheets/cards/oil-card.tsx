@@ -2,7 +2,7 @@ import type { ReactElement } from 'react';
 import type { OilPlan } from '../../frying';
 import { coolestOil, oilStopC, warmestOil } from '../../safety';
 import { say } from '../../words';
-import { quantity } from '../amounts';
+import { pourWords, quantity } from '../amounts';
 import type { SheetContext, SheetDraft } from '../types';
 
 /** Temperature to load at in a pan: the highest of its dishes. */
@@ -22,12 +22,12 @@ function Pan({ oil, context }: { readonly oil: OilPlan; readonly context: SheetC
     <section className="dish">
       <h2>{names.thing(oil.pan)}</h2>
       <ul className="plain">
-        {line(say(f, 'sheets.oil.fill', { litres: quantity(f, oil.fillLitres.value, 'L') }), true)}
+        {line(say(f, 'sheets.oil.fill', { litres: pourWords(f, oil.fillLitres.value, plan.event.kitchen.oilKind) }), true)}
         {line(say(f, 'sheets.oil.level', { rim: f.figure(Math.round(oil.loadedFreeRimMm.value), oil.loadedFreeRimMm.unit), share: f.percent(oil.loadedFillShare.value) }))}
         {plan.frying.sessions.filter((s) => s.pan === oil.pan).map((s) => line(say(f, 'sheets.oil.session', { on: s.heatOnAt, ready: s.readyAt, off: s.heatOffAt })))}
         {celsius !== null && line(say(f, 'sheets.oil.window', { load: celsius, low: coolestOil, high: warmestOil }), true)}
         {line(say(f, 'sheets.oil.stop', { stop: oilStopC(plan.event) }), true)}
-        {oil.topUps.length === 0 ? line(say(f, 'sheets.oil.noTopUp')) : oil.topUps.map((u) => line(say(f, 'sheets.oil.topUp', { after: u.afterBatch, litres: quantity(f, u.litres, 'L') })))}
+        {oil.topUps.length === 0 ? line(say(f, 'sheets.oil.noTopUp')) : oil.topUps.map((u) => line(say(f, 'sheets.oil.topUp', { after: u.afterBatch, litres: pourWords(f, u.litres, plan.event.kitchen.oilKind) })))}
         {end?.changeAfter.map((after) => line(say(f, 'sheets.oil.change', { after }), true))}
         {end !== undefined && line(say(f, 'sheets.oil.left', { litres: quantity(f, end.leftLitres.value, 'L') }))}
         {end !== undefined && line(say(f, 'sheets.oil.move', { at: Number(end.movableAt) }), true)}

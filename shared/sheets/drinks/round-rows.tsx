@@ -1,7 +1,7 @@
 import type { ReactElement } from 'react';
 import type { BrewRound } from '../../drinks';
 import { say, sayMessage } from '../../words';
-import { linesWords, quantity } from '../amounts';
+import { linesWords, pourWords, quantity } from '../amounts';
 import { TickBox } from '../paper/marks';
 import { isChanged, Was } from '../reprint';
 import type { PrintedRow, Reprint, SheetContext } from '../types';
@@ -19,7 +19,7 @@ export function printedRound(round: BrewRound, { plan, formats: f, names }: Shee
 export function RoundRows({ round, reprint, context }: { readonly round: BrewRound; readonly reprint: Reprint | null; readonly context: SheetContext }): ReactElement {
   const { plan, formats: f, names } = context;
   const row = printedRound(round, context);
-  const water = say(f, 'sheets.drinks.water', { amount: quantity(f, round.waterLitres.value, 'L') });
+  const water = say(f, 'sheets.drinks.water', { amount: pourWords(f, round.waterLitres.value, 'water') });
   const rest = round.ingredients.filter((line) => line.ingredient !== 'water');
   const fills = plan.drinks.fills.filter((fill) => fill.round === round.number);
   return (

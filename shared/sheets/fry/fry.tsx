@@ -1,6 +1,6 @@
 import type { ReactElement } from 'react';
 import { say, sayMessage } from '../../words';
-import { quantity } from '../amounts';
+import { pourWords } from '../amounts';
 import { TickBox } from '../paper/marks';
 import type { Reprint, SheetContext, SheetDraft } from '../types';
 import { AfterBox } from './after-box';
@@ -50,7 +50,7 @@ function Row({ row, station, reprint, context }: { readonly row: FryRow; readonl
     const text = row.kind === 'pause' ? pauseWords(context.plan, f, context.names, row.pause) : say(f, 'sheets.fry.change', { pan: context.names.thing(row.pan), after: row.afterBatch });
     return <tr className="bowl"><td colSpan={showPan ? 8 : 7}><div className="line"><TickBox small /><strong>{text}</strong></div></td></tr>;
   }
-  const words = say(f, 'sheets.fry.topUp', { after: row.afterBatch, litres: quantity(f, row.litres, 'L'), targetC: targetOf(context, station.dishes) });
+  const words = say(f, 'sheets.fry.topUp', { after: row.afterBatch, litres: pourWords(f, row.litres, context.plan.event.kitchen.oilKind), targetC: targetOf(context, station.dishes) });
   return <tr className="bowl"><td colSpan={showPan ? 8 : 7}><div className="line"><TickBox small /><strong>{words}</strong></div></td></tr>;
 }
 

@@ -1,7 +1,7 @@
 import type { ReactElement } from 'react';
 import type { LoadPlan } from '../../frying';
 import { say } from '../../words';
-import { quantity } from '../amounts';
+import { pourWords } from '../amounts';
 import type { SheetContext } from '../types';
 
 interface Props {
@@ -17,7 +17,7 @@ interface Props {
 export function OilBox({ pan, loads, targetC, named, context: { plan, formats: f, names } }: Props): ReactElement {
   const oil = plan.frying.oil.find((o) => o.pan === pan);
   const sessions = plan.frying.sessions.filter((s) => s.pan === pan);
-  const litres = oil === undefined ? '' : quantity(f, oil.fillLitres.value, 'L');
+  const litres = oil === undefined ? '' : pourWords(f, oil.fillLitres.value, plan.event.kitchen.oilKind);
   return (
     <div className="oil">
       {oil !== undefined && (

@@ -1,7 +1,7 @@
 import type { ReactElement } from 'react';
 import type { DishPlan, ScaledLine } from '../../menu';
 import { say, type PlainWordId } from '../../words';
-import { amountWords, linesWords } from '../amounts';
+import { amountWords, linesWords, measureWords } from '../amounts';
 import { shiftDay } from '../calendar';
 import { byDay, clockInDay } from '../day/by-day';
 import { rowWords } from '../day/row-words';
@@ -69,7 +69,7 @@ function Amounts({ dish, context }: { readonly dish: DishPlan; readonly context:
       <h3>{say(f, 'sheets.prep.weighFor', { dish: dish.name, total: amountWords(f, dish.total) })}</h3>
       <ul className="lines">
         {dish.lines.filter((line) => !line.perBowl).map((line) => (
-          <li key={`${line.ingredient}-${line.preparation ?? ''}`}><span>{lineText(line, context)}</span><strong className="nowrap">{amountWords(f, line.amount)}</strong></li>
+          <li key={`${line.ingredient}-${line.preparation ?? ''}`}><span>{lineText(line, context)}</span><strong className="nowrap">{measureWords(f, line)}</strong></li>
         ))}
       </ul>
       {later.length > 0 && <p className="small">{say(f, 'sheets.prep.perBowl', { lines: linesWords(f, names, later), bowls })}</p>}

@@ -100,6 +100,7 @@ const kitchen = (dishes: readonly string[]) => fc.tuple(whole(1, 3), whole(0, 2)
 const preferences = open(fc.record({
   units: fc.constantFrom('metric', 'us'), paper: fc.constantFrom('a4', 'letter'), clock: fc.constantFrom('24', '12'), currency: fc.constantFrom('EUR', 'USD'), locale: fc.constantFrom('en-GB', 'de-DE'),
   cover: number(0.5, 0.99), safetyProfile: fc.constantFrom('household', 'us', 'uk', 'eu'), fryLeadMinutes: number(0, 30), printAllergies: fc.boolean(),
+  measuring: open(fc.record({ scaleStepG: fc.option(whole(1, 100)), jugStepMl: fc.option(whole(1, 250)), measures: fc.subarray(['cup', 'tbsp', 'tsp']) }, optional)),
 }, optional));
 const guests = whole(0, 4).chain((waves) => open(fc.record({
   waves: listOf(ids('wave', waves), wave), headcount: fc.record({ adults: fc.option(whole(0, 300)), children: fc.option(whole(0, 300)) }),

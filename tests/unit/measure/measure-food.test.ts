@@ -49,6 +49,24 @@ describe('a food measured in this kitchen', () => {
     }
   });
 
+  it('what is poured goes by the spoons, cups and jug there are, millilitres beside', () => {
+    const poured = (ml: number, food: string, measuring?: Measuring) => {
+      const { text, beside, rounding } = formatsFor(having(measuring), '2026-12-12').food(amountText(amountOf(ml, 'ml')), food);
+      return [plain(text), plain(beside), plain(rounding)];
+    };
+    expect(poured(15, 'water')).toEqual(['1 tbsp', '15 ml', 'rounded to 1.4 % less']);
+    expect(poured(55, 'water', { jugStepMl: 50 })).toEqual(['50 ml and 1 tsp', '55 ml', '']);
+    expect(poured(600, 'water', { jugStepMl: null })).toEqual(['2 1\u20443 metric cups and 1 tbsp', '600 ml', '']);
+  });
+
+  it('what no spoon or jug can measure is weighed where its density is known, and said so where not', () => {
+    const jugOnly = { measures: [], jugStepMl: 100 };
+    expect(measureFood(amountOf(30, 'ml'), 'honey', having(jugOnly)).parts[0]?.unit).toBe('g');
+    expect(measureFood(amountOf(30, 'ml'), 'no-such-food', having(jugOnly)).parts).toEqual([{ text: '100', unit: 'ml' }]);
+    expect(measureFood(amountOf(30, 'ml'), 'no-such-food', having({ measures: [], jugStepMl: null })).way).toBe('nothing');
+    expect(formatsFor(having({ measures: [], jugStepMl: null }), '2026-12-12').food({ amount: '30', unit: 'ml' }, 'no-such-food').beside).toContain('needs a spoon');
+  });
+
   it('big amounts go in big measures', () => {
     expect(measureFood(amountOf(9, 'kg'), 'sugar', having({ scaleStepG: null }, 'us')).parts[0]?.unit).toBe('gallon');
     expect(measureFood(amountOf(9, 'kg'), 'sugar', having({ scaleStepG: null })).parts[0]?.unit).toBe('L');

@@ -15,6 +15,9 @@ const bottled = (burners: readonly string[], gasKg = 11): Event => ({
 });
 const firstTwo = demo.kitchen.burners.slice(0, 2).map((b) => b.id);
 
+const step = (id: string, at: number, passive: number) => ({ id, at, steps: [{ id: 'boil', active: 5, passive, needs: [{ thing: 'burner', count: 1 }] }] });
+const one = (minutes: number) => (minutes * 60 * 3000) / 46.3e6;
+
 describe('gas of a cylinder', () => {
   it('is told only for cylinders that a burner draws from', () => {
     expect(plan(bottled([])).day.gas).toEqual([]);
@@ -37,14 +40,12 @@ describe('gas of a cylinder', () => {
     expect(Math.abs(day.gas[0]!.needKg.value / (joules / 46.3e6) - 1)).toBeLessThan(0.02);
   });
   it('counts pots of recipe steps, which name no burner: full flame, each once', () => {
-    const step = (id: string, at: number, passive: number) => ({ id, at, steps: [{ id: 'boil', active: 5, passive, needs: [{ thing: 'burner', count: 1 }] }] });
     const used = (dishes: readonly ReturnType<typeof step>[]) => {
       const d = { people: [{ id: 'cook', roles: ['cook'], from: 480, to: 1200 }], burners: 2, dishes };
       const event = dayEvent(d);
       const onGas: Event = { ...event, kitchen: { ...event.kitchen, burners: event.kitchen.burners.map((b) => ({ ...b, kind: 'lpg' as const })) } };
       return planDay(onGas, inputsOf(d, onGas)).gasNeed?.usedKg.value ?? 0;
     };
-    const one = (minutes: number) => (minutes * 60 * 3000) / 46.3e6;
     expect(used([step('rice', 720, 55)])).toBeCloseTo(one(60), 9);
     expect(used([step('rice', 720, 55), step('beans', 720, 85)])).toBeCloseTo(one(150), 9);
     expect(used([])).toBe(0);
