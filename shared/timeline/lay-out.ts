@@ -1,7 +1,6 @@
-import { highest, lowest } from '../measure';
+import { highest } from '../measure';
 import { changedJobs } from './changed-jobs';
-import { isOpen, type DayDraft } from './draft';
-import { shopJobs } from './house-jobs';
+import type { DayDraft } from './draft';
 import { lengthOf, type Job, type Placed } from './job';
 import { placeOil, type Relief } from './oil-watch';
 import { placeBackward, type Nudge } from './order';
@@ -9,6 +8,7 @@ import { placePinned } from './pinned';
 import { place, rangeOf, takeBack } from './place';
 import { backTo, bookedNow, type Booked, type Resources } from './resources';
 import { noRest, placeInRelief, placeRest, type Rest } from './rests';
+import { placeShopping } from './shopping';
 import type { OffJob } from './types';
 import { potWashing } from './upkeep-jobs';
 import type { Message } from '../words';
@@ -112,13 +112,11 @@ export function layOut(draft: DayDraft, order: Order): LaidOut {
   const ownFirst = placeEach(resources, own);
   const placedSteps = placeBackward(resources, draft.steps, order.nudge);
   const allSteps = [...placedSteps, ...pinned.filter((p) => p.job.kind === 'step')];
-  const firstWork = (dishes: ReadonlySet<string>): number =>
-    lowest(allSteps.filter((p) => p.job.about.dish !== undefined && dishes.has(p.job.about.dish)).map((p) => p.start));
-  const shopping = draft.shops ? changed(shopJobs(resources.values, draft.inputs.buying, firstWork, event.day)) : [];
-  const late = placeEach(resources, [...(order.setUpFirst || order.restsFirst ? [] : early), ...rest, ...shopping.filter(isOpen)]);
-  const shopPinned = shopping.flatMap((job) => (job.laid?.at === undefined ? [] : [placePinned(resources, job, job.laid.at)]));
+  const late = placeEach(resources, [...(order.setUpFirst || order.restsFirst ? [] : early), ...rest]);
+  const shopping = placeShopping(draft, allSteps);
+  off.push(...shopping.off);
   const washing = placeWashing(resources, allSteps, changed);
   const restsAfter = order.restsFirst ? [] : placeRests(resources, others, noRests);
-  const placed = [...oil, ...pinned, ...shopPinned, ...inRelief.flatMap((p) => p ?? []), ...placedFixed, ...restsBefore, ...before, ...ownFirst, ...placedSteps, ...late, ...washing, ...restsAfter];
+  const placed = [...oil, ...pinned, ...inRelief.flatMap((p) => p ?? []), ...placedFixed, ...restsBefore, ...before, ...ownFirst, ...placedSteps, ...late, ...shopping.placed, ...washing, ...restsAfter];
   return { draft, booked: bookedNow(resources), off, noRests, placed };
 }
