@@ -1,4 +1,4 @@
-import type { Entry, Formats } from '../formats';
+import type { Entry, Formats, Inner } from '../formats';
 
 const hours = (h: number, f: Formats): string => f.duration(Math.round(h * 60));
 
@@ -38,9 +38,10 @@ export const safetyFoodWords = {
   'safety.title.AL-09': 'Cards are out of date',
   'safety.say.AL-09': (p: { dishes: readonly string[] }, f: Formats) => `What is in ${f.list(p.dishes)} is no longer what the printed cards say. Print the labels again and change the cards.`,
 
+  'safety.titleOf': (p: { title: Inner; of: string }) => `${String(p.title)}: ${p.of}`,
   'safety.measured': 'Measured',
   'safety.limit': (p: { limit: string }) => `; limit ${p.limit}.`,
-  'safety.source': (p: { rule: string; source: string }) => `${p.rule}: ${p.source}.`,
+  'safety.source': (p: { rule: string; source: string }) => `${p.source} (${p.rule}).`,
   'safety.method.plan': 'A minute of the plan, counted from midnight.',
   'safety.method.weighed': 'All lines of the recipe, each turned into grams.',
   'safety.method.round': 'Litres of the fullest round in this pot.',

@@ -10,6 +10,9 @@ const guests = (people: number, f: Formats): string => counted(people, 'guest', 
 const hours = (h: number, f: Formats): string => f.duration(Math.round(h * 60));
 const others = (dishes: number, first: string, f: Formats): string => (dishes > 1 ? `${first} and ${counted(dishes - 1, 'other dish', 'other dishes', f)}` : first);
 
+/** Names of a few; of many the first three and how many more. */
+const some = (names: readonly string[], f: Formats): string => (names.length <= 4 ? f.list(names) : f.list([...names.slice(0, 3), `${f.number(names.length - 3)} more`]));
+
 /** Words of the subject `safety`. */
 export const safetyWords = {
   'safety.level.stop': 'Stop',
@@ -132,7 +135,7 @@ export const safetyWords = {
 
   'safety.title.AL-01a': 'Allergen on the menu',
   'safety.say.AL-01a': (p: { allergen: string; people: number; dishes: readonly string[]; open: readonly string[] }, f: Formats) =>
-    `${guests(p.people, f)} listed ${named(p.allergen)}, and it is in ${f.list(p.dishes)}. Mark the cards. Without it: ${f.list(p.open)}.`,
+    `${guests(p.people, f)} listed ${named(p.allergen)}, and it is in ${f.list(p.dishes)}. Mark the cards. Without it: ${some(p.open, f)}.`,
   'safety.title.AL-01b': 'Nothing left to eat',
   'safety.say.AL-01b': (p: { allergen: string; people: number }, f: Formats) =>
     `Every dish has ${named(p.allergen)} in it and ${guests(p.people, f)} listed it. Add a dish without it.`,

@@ -13,9 +13,9 @@ export function FindingFacts({ finding, title }: { readonly finding: Finding; re
   const { measured, limit, figure } = finding;
   const shown = measuredUnits.has(measured.unit);
   return (
-    <p className={styles['facts']}>
-      {shown && <>{t('safety.measured')} {figure === undefined ? words(measured) : <FigureButton figure={figure} title={title}>{words(measured)}</FigureButton>}{t('safety.limit', { limit: words(limit) })} </>}
-      {t('safety.source', { rule: finding.rule, source: finding.source })}
-    </p>
+    <div className={styles['facts']}>
+      {shown && <p>{t('safety.measured')} {figure === undefined ? words(measured) : <FigureButton figure={figure} title={title}>{words(measured)}</FigureButton>}{t('safety.limit', { limit: words(limit) })}</p>}
+      <p>{t('safety.source', { rule: finding.rule, source: finding.source })}</p>
+    </div>
   );
 }

@@ -15,10 +15,18 @@ export interface LookItem {
   readonly finding?: Finding;
 }
 
+/** Heading of a finding; where a rule finds several things, each is told apart by its dish, pan or flask. */
+function headingOf(finding: Finding, plan: Plan): Message {
+  if (plan.safety.findings.filter((f) => f.rule === finding.rule).length === 1) return finding.title;
+  const { dishes } = plan.menu;
+  const of = [...dishes.filter((d) => finding.about.includes(d.id)), ...[...plan.event.kitchen.pans, ...plan.event.kitchen.pots, ...plan.event.kitchen.circuits].filter((x) => finding.about.includes(x.id))][0]?.name;
+  return of === undefined ? finding.title : { id: 'safety.titleOf', params: { title: finding.title, of } };
+}
+
 /** Safety that is out of bounds first, then jobs that do not fit in order of time, warnings, guests who would go without. */
 export function lookItems(plan: Plan): LookItem[] {
   const findings = (level: 'stop' | 'warn'): LookItem[] =>
-    plan.safety.findings.filter((f) => f.level === level).map((f) => ({ key: `${f.rule} ${f.about.join(' ')}`, level: level === 'stop' ? 'stop' : 'watch', title: f.title, text: f.message, more: [], finding: f }));
+    plan.safety.findings.filter((f) => f.level === level).map((f) => ({ key: `${f.rule} ${f.about.join(' ')}`, level: level === 'stop' ? 'stop' : 'watch', title: headingOf(f, plan), text: f.message, more: [], finding: f }));
   return [
     ...findings('stop'),
     ...troubles(plan).map(({ key, title, sentences: [text = title, ...more] }): LookItem => ({ key, level: 'watch', title, text, more })),
