@@ -6,7 +6,7 @@ import type { Event } from './schema/event';
  */
 const order = [
   'format', 'id', 'title', 'name', 'day', 'timeZone', 'opensAt', 'closesAt', 'preferences',
-  'units', 'paper', 'clock', 'currency', 'locale', 'cover', 'safetyProfile', 'fryLeadMinutes', 'printAllergies',
+  'units', 'paper', 'clock', 'currency', 'locale', 'cover', 'safetyProfile', 'fryLeadMinutes', 'printAllergies', 'measuring', 'scaleStepG', 'measures', 'jugStepMl',
   'guests', 'menu', 'recipes', 'kitchen', 'people', 'larder', 'prices', 'shopping', 'houseFigures', 'issuedSheets', 'serviceLog', 'review',
   'kind', 'waves', 'headcount', 'diets', 'allergies', 'higherRisk', 'diet', 'allergen', 'adults', 'children',
   'from', 'to', 'at', 'counts', 'turnout', 'share', 'low', 'likely', 'high', 'stay', 'shortest', 'usual', 'longest',

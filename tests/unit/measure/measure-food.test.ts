@@ -10,6 +10,11 @@ const said = (grams: number, food: string, measuring?: Measuring, units: 'metric
   return { text: plain(text), beside: plain(beside), rounding: plain(rounding) };
 };
 
+const poured = (ml: number, food: string, measuring?: Measuring) => {
+  const { text, beside, rounding } = formatsFor(having(measuring), '2026-12-12').food(amountText(amountOf(ml, 'ml')), food);
+  return [plain(text), plain(beside), plain(rounding)];
+};
+
 describe('a food measured in this kitchen', () => {
   it('is weighed from five grams on, spooned below with its weight beside', () => {
     expect(said(250, 'sugar')).toEqual({ text: '250 g', beside: '', rounding: '' });
@@ -50,10 +55,6 @@ describe('a food measured in this kitchen', () => {
   });
 
   it('what is poured goes by the spoons, cups and jug there are, millilitres beside', () => {
-    const poured = (ml: number, food: string, measuring?: Measuring) => {
-      const { text, beside, rounding } = formatsFor(having(measuring), '2026-12-12').food(amountText(amountOf(ml, 'ml')), food);
-      return [plain(text), plain(beside), plain(rounding)];
-    };
     expect(poured(15, 'water')).toEqual(['1 tbsp', '15 ml', 'rounded to 1.4 % less']);
     expect(poured(55, 'water', { jugStepMl: 50 })).toEqual(['50 ml and 1 tsp', '55 ml', '']);
     expect(poured(600, 'water', { jugStepMl: null })).toEqual(['2 1\u20443 metric cups and 1 tbsp', '600 ml', '']);
