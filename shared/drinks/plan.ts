@@ -16,6 +16,7 @@ import { isBrewed } from './round-size';
 import { numberRounds } from './rounds';
 import { drinkTotal } from './totals';
 import type { DrinksPlan } from './types';
+import { unbrewedOf } from './unbrewed';
 import { vesselsOf, type Vessel } from './vessels';
 import { wantedCups } from './wanted-cups';
 
@@ -38,7 +39,7 @@ export function planDrinks(event: Event, menu: MenuPlan, kitchen: KitchenPlan): 
   const { rounds, fills } = numberRounds(place, lines);
   const totals = lines.map((l) => drinkTotal(l, rounds));
   return {
-    rounds, fills, totals, ice: icePlan(event, lines, totals),
+    rounds, fills, totals, unbrewed: lines.flatMap(unbrewedOf), ice: icePlan(event, lines, totals),
     dispensers: lines.flatMap((l) => l.vessels.flatMap((v) => dispenserPlan(l, v) ?? [])),
     problems: lines.flatMap((l) => [...problemsOf(place, l), ...coolFromPot(l)]),
   };

@@ -74,12 +74,23 @@ export interface IcePlan {
   readonly tubs: Figure;
 }
 
+/** What guests want of a drink that no pot, burner or vessel brews in time. */
+export interface UnbrewedDrink {
+  /** Menu dish id. */
+  readonly drink: string;
+  /** Litres wanted, above 0. */
+  readonly litres: number;
+  /** What these litres would take, so that shopping is for the menu and not for the kitchen as it stands. */
+  readonly ingredients: readonly { readonly ingredient: string; readonly amount: Amount }[];
+}
+
 /** What the room `drinks` computes. */
 export interface DrinksPlan {
   readonly rounds: readonly BrewRound[];
   readonly fills: readonly Fill[];
   readonly dispensers: readonly DispenserPlan[];
   readonly totals: readonly DrinkTotal[];
+  readonly unbrewed: readonly UnbrewedDrink[];
   /** Null when cold drinks are chilled otherwise. */
   readonly ice: IcePlan | null;
   readonly problems: readonly Message[];

@@ -30,13 +30,14 @@ function ListTable({ list, shared, reprint, context }: { readonly list: WalkingL
 
 /** What stands under the whole list: the cost with what it leaves out, what is bought, what the house has of its own, what the table does not know. */
 function Under({ context }: { readonly context: SheetContext }): ReactElement {
-  const { plan: { buying }, formats: f, names } = context;
+  const { plan: { buying, drinks }, formats: f, names } = context;
   const bought = buying.lines.filter((l) => l.state === 'bought');
   return (
     <div className="cautions">
       {buying.cost !== null && <p><strong>{say(f, 'buying.total', { cost: buying.cost, unpriced: buying.unpriced })}</strong></p>}
       {bought.length > 0 && <p>{say(f, 'buying.sheet.bought', { names: bought.map((l) => l.name) })}</p>}
       {buying.ownThings.length > 0 && <p>{say(f, 'buying.sheet.own', { things: buying.ownThings.map((o) => `${o.name} ${amountWords(f, wholeNeed(o))}`) })}</p>}
+      {drinks.unbrewed.map((d) => <p key={d.drink}>{say(f, 'buying.sheet.unbrewed', { drink: names.dish(d.drink), litres: d.litres })}</p>)}
       {buying.unknown.map((u) => <p key={u.ingredient}>{say(f, 'sheets.shopping.unknown', { ingredient: names.ingredient(u.ingredient), dishes: f.list(u.dishes.map(names.dish)) })}</p>)}
     </div>
   );

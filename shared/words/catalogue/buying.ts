@@ -77,6 +77,7 @@ export const buyingWords = {
   'buying.lent.hereHead': 'Here', 'buying.lent.fromHead': 'From', 'buying.lent.returnedHead': 'Returned',
   'buying.sheet.on': (p: { day: string }) => `on ${p.day}`,
   'buying.sheet.who': (p: { who: string }) => `${p.who} buys it`,
+  'buying.sheet.unbrewed': (p: { drink: string; litres: number }, f: Formats) => `${p.drink}: ${f.figure(p.litres, 'L')} of it cannot be brewed in time yet; what they take is on this list.`,
   'buying.sheet.bought': (p: { names: readonly string[] }, f: Formats) => `Bought already: ${f.list(p.names)}.`,
   'buying.sheet.own': (p: { things: readonly string[] }, f: Formats) => `Our own, put them out: ${f.list(p.things)}.`,
   'buying.csv.bought': 'Bought', 'buying.csv.state': 'State', 'buying.csv.when': 'When', 'buying.csv.who': 'Who buys it', 'buying.csv.note': 'Note',

@@ -66,6 +66,8 @@ export const viewShoppingWords = {
   'view.shopping.notCopied': 'This computer does not let the list be copied. Save it as a table instead.',
   'view.shopping.csv': 'Save as a table (CSV)',
   'view.shopping.saved': (p: { path: string }) => `Written to ${p.path}`,
+  'view.shopping.unbrewedTitle': 'On the list, not yet brewed',
+  'view.shopping.unbrewed': (p: { drink: string; litres: number }, f: Formats) => `${p.drink}: for ${f.figure(p.litres, 'L')} there is no pot, burner or flask in time. They are on this list all the same. Drinks says what is missing.`,
   'view.shopping.notCountedTitle': 'In the house but not counted',
   'view.shopping.unknownTitle': 'Not in the table of ingredients',
   'view.shopping.unknown': (p: { ingredient: string; dishes: string }) => `${p.ingredient}, for ${p.dishes}. It is on the list as the recipe writes it; look how the shop sells it.`,

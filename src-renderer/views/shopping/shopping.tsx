@@ -63,6 +63,11 @@ export function Shopping() {
       {nothing
         ? <EmptyState title={t('view.shopping.emptyTitle')}>{t('view.shopping.empty')}</EmptyState>
         : <DataTable caption={t('view.shopping.table')} rows={rows} columns={columns} numeric={numeric} rowId={keyOf} only={null} groupOf={groupOf} groupName={names.section} detail={{ open, of: panelOf }} />}
+      {plan.drinks.unbrewed.length > 0 && (
+        <ViewSection title={t('view.shopping.unbrewedTitle')}>
+          <ul>{plan.drinks.unbrewed.map((d) => <li key={d.drink}>{t('view.shopping.unbrewed', { drink: names.dish(d.drink), litres: d.litres })}</li>)}</ul>
+        </ViewSection>
+      )}
       {buying.notCounted.length > 0 && (
         <ViewSection title={t('view.shopping.notCountedTitle')}>
           <ul>{buying.notCounted.map((m, i) => <li key={i}>{t.message(m)}</li>)}</ul>
