@@ -51,7 +51,9 @@ export function changesSince(formats: Formats, reprint: Reprint, rows: readonly 
     const texts = Object.keys(row.cells).filter((cell) => oldText(reprint, row, cell) !== null).map((cell) => say(formats, 'sheets.since.cell', { now: row.cells[cell] ?? '', was: oldText(reprint, row, cell) ?? '' }));
     return say(formats, 'sheets.since.row', { name: row.name, changes: formats.list(texts) });
   });
-  return [...changed, ...[...reprint.rows.values()].filter((r) => !keys.has(r.key)).map((r) => say(formats, 'sheets.since.gone', { name: r.name }))];
+  const gone = [...reprint.rows.values()].filter((r) => !keys.has(r.key)).map((r) => say(formats, 'sheets.since.gone', { name: r.name }));
+  // Two that are gone may have one name.
+  return [...new Set([...changed, ...gone])];
 }
 
 /** Box above the table of a reprint: what changed since the paper before, in at most seven lines. */

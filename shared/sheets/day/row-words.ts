@@ -9,6 +9,8 @@ import { allWho, whoWords } from './task-words';
 export interface RowWords {
   readonly title: string;
   readonly lines: readonly string[];
+  /** The times that the only line names one after the other, with what stands before them; absent where the line is one sentence. */
+  readonly entries?: readonly { readonly key: string; readonly text: string }[];
 }
 
 /** Words that stay on one line. */
@@ -54,23 +56,31 @@ function stretchWords({ tasks }: DayRow, told: 'where' | 'each', context: SheetC
   const bowls = tasks.filter((t) => t.kind === 'bowl');
   const station = plan.frying.batches.find((b) => b.number === fry[0]?.batch)?.station ?? '';
   const title = say(f, 'sheets.day.stretch', { station: names.thing(station), batches: numberWords(fry.map((t) => t.batch ?? 0), context) });
-  if (told === 'each') return { title, lines: [say(f, 'sheets.day.follow', { batches: fry.map((t) => whole(say(f, 'sheets.day.batchAt', { at: t.start, batch: t.batch ?? 0 }))).join(', ') })] };
+  if (told === 'each') {
+    const entries = fry.map((t) => ({ key: t.id, text: whole(say(f, 'sheets.day.batchAt', { at: t.start, batch: t.batch ?? 0 })) }));
+    return { title, lines: [say(f, 'sheets.day.follow', { batches: entries.map((e) => e.text).join(', ') })], entries };
+  }
   const mixed = bowls.length === 0 ? [] : [say(f, 'sheets.day.bowls', { numbers: bowls.map((t) => t.bowl ?? 0), at: bowls.map((t) => f.clock(t.start)).join(', '), who: allWho(bowls, context) })];
   return { title, lines: [say(f, 'sheets.day.seeFry'), ...mixed] };
+}
+
+/** Jobs of a list, each with its minute and its person. */
+function listed(tasks: readonly Task[], context: SheetContext): Pick<RowWords, 'lines' | 'entries'> {
+  const entries = tasks.map((t) => ({ key: t.id, text: whole(say(context.formats, 'sheets.day.serveAt', { at: t.start, who: whoWords(t, context) })) }));
+  return { lines: [entries.map((e) => e.text).join(', ')], entries };
 }
 
 function serveWords({ tasks: [first, ...rest] }: DayRow, context: SheetContext): RowWords {
   const { formats: f } = context;
   if (first === undefined) return { title: '', lines: [] };
-  const all = [first, ...rest];
-  return { title: sayMessage(f, first.name), lines: rest.length === 0 ? [] : [all.map((t) => whole(say(f, 'sheets.day.serveAt', { at: t.start, who: whoWords(t, context) }))).join(', ')] };
+  return { title: sayMessage(f, first.name), ...(rest.length === 0 ? { lines: [] } : listed([first, ...rest], context)) };
 }
 
 /** All washing-up, cooling or breaks of a day under one name, each with its minute and its person. Pots that only stand are left out. */
 function listWords({ kind, tasks }: DayRow, context: SheetContext): RowWords {
   const { formats: f } = context;
   const hands = tasks.filter((t) => t.who.length > 0);
-  return { title: say(f, kind === 'wash' ? 'sheets.day.washing' : kind === 'cool' ? 'sheets.day.cools' : 'sheets.day.rests'), lines: [hands.map((t) => whole(say(f, 'sheets.day.serveAt', { at: t.start, who: whoWords(t, context) }))).join(', ')] };
+  return { title: say(f, kind === 'wash' ? 'sheets.day.washing' : kind === 'cool' ? 'sheets.day.cools' : 'sheets.day.rests'), ...listed(hands, context) };
 }
 
 function jobWords({ tasks: [first, ...rest] }: DayRow, context: SheetContext): RowWords {

@@ -1,15 +1,17 @@
-import type { ReactElement } from 'react';
+import { Fragment, type ReactElement } from 'react';
 import { say, sayMessage } from '../../words';
 import { TickBox } from '../paper/marks';
-import type { SheetContext } from '../types';
+import { isChanged, oldText, Was } from '../reprint';
+import type { Reprint, SheetContext } from '../types';
 import { clockInDay } from './by-day';
 import { mustNotSlip } from './must-not-slip';
-import { rowWords } from './row-words';
+import { untilOf, withOf, type PrintedDayRow } from './printed';
 import type { DayRow } from './rows';
-import { allWho, withWords } from './task-words';
 
 interface Props {
   readonly row: DayRow;
+  readonly printed: PrintedDayRow;
+  readonly reprint: Reprint | null;
   /** The plan on the wall names who does it; a helper's own page has larger type instead. */
   readonly wall: boolean;
   readonly hour: boolean;
@@ -22,26 +24,35 @@ function Late({ row, context: { plan, formats: f } }: Pick<Props, 'row' | 'conte
   return <>{late.map((o) => <p key={o.task} className="small strong">{o.lateMinutes > 0 && `${say(f, 'sheets.day.late', { minutes: o.lateMinutes })}. `}{sayMessage(f, o.message)}</p>)}</>;
 }
 
-/** One row: when, until when, what, who, with what. A bar at the left edge marks what must not slip. */
-export function DayRowView({ row, wall, hour, context }: Props): ReactElement {
-  const { formats: f } = context;
-  const { title, lines } = rowWords(row, wall, context);
-  // On the wall, pans and pots of a stretch or round are left to the fry and drinks sheets.
-  const things = wall && row.kind !== 'job' ? '' : withWords(row.tasks, context);
-  const where = [...new Set(row.tasks.flatMap((t) => t.station ?? []))].map(context.names.thing).join(', ');
-  const until = row.kind === 'job' ? row.tasks[0]?.end ?? row.end : row.end;
+/** The lines under the name of a row; on a reprint each time that is another one has the old in brackets. */
+function Lines({ printed: { words, row, entries }, reprint }: Pick<Props, 'printed' | 'reprint'>): ReactElement {
+  const [only] = words.lines;
+  if (entries.length > 0 && only !== undefined && entries.some((e) => isChanged(reprint, e))) {
+    const before = only.slice(0, only.indexOf(entries[0]?.cells['entry'] ?? only));
+    return <p className="small">{before}{entries.map((e, at) => <Fragment key={e.key}>{at > 0 && ', '}{e.cells['entry']}<Was reprint={reprint} row={e} cell="entry" /></Fragment>)}</p>;
+  }
+  const was = oldText(reprint, row, 'more');
+  return <>{words.lines.map((line) => <p key={line} className="small">{line}</p>)}{was !== null && was !== '' && <p className="small before wrap">({was})</p>}</>;
+}
+
+/** One row: when, until when, what, who, with what. A frame round the time marks what must not slip; on a reprint a bar at the edge marks what changed. */
+export function DayRowView({ row, printed, reprint, wall, hour, context }: Props): ReactElement {
+  const { words, row: own, entries } = printed;
+  const changed = [own, ...entries].some((r) => isChanged(reprint, r));
+  const was = (cell: string): ReactElement => <Was reprint={reprint} row={own} cell={cell} />;
+  const things = withOf(row, wall, context);
   return (
-    <tr className={`${row.tasks.some(mustNotSlip) ? 'bar' : ''}${hour ? ' hour' : ''}`}>
+    <tr className={[...(row.tasks.some(mustNotSlip) ? ['noslip'] : []), ...(changed ? ['changed'] : []), ...(hour ? ['hour'] : [])].join(' ')}>
       <td className="tickcell"><TickBox small={wall} /></td>
-      <td className="mid strong nowrap">{clockInDay(f, row.start)}</td>
-      <td className="nowrap">{clockInDay(f, until)}</td>
+      <td className="mid strong start"><span className="nowrap">{clockInDay(context.formats, row.start)}</span>{was('start')}</td>
+      <td><span className="nowrap">{clockInDay(context.formats, untilOf(row))}</span>{was('until')}</td>
       <td>
-        {wall ? title : <strong>{title}</strong>}
+        {wall ? words.title : <strong>{words.title}</strong>}
         {wall && things !== '' && <span className="grey"> ({things})</span>}
-        {lines.map((line) => <p key={line} className="small">{line}</p>)}
+        <Lines printed={printed} reprint={reprint} />
         <Late row={row} context={context} />
       </td>
-      {wall ? <td>{allWho(row.tasks, context)}</td> : <td className="small">{[where, things].filter((x) => x !== '').join(', ')}</td>}
+      {wall ? <td>{own.cells['who']}{was('who')}</td> : <td className="small">{things}{was('with')}</td>}
     </tr>
   );
 }
@@ -49,7 +60,7 @@ export function DayRowView({ row, wall, hour, context }: Props): ReactElement {
 const hourOf = (row: DayRow | undefined): number => Math.floor((row?.start ?? 0) / 60);
 
 /** A table of rows in order of time; the first row of each clock hour has a heavier line above. */
-export function DayTable({ rows, wall, context }: { readonly rows: readonly DayRow[]; readonly wall: boolean; readonly context: SheetContext }): ReactElement {
+export function DayTable({ rows, reprint, wall, context }: { readonly rows: readonly { readonly row: DayRow; readonly printed: PrintedDayRow }[]; readonly reprint: Reprint | null; readonly wall: boolean; readonly context: SheetContext }): ReactElement {
   const { formats: f, plan } = context;
   const clock = plan.event.preferences.clock === '12' ? ' clock12' : '';
   return (
@@ -64,7 +75,7 @@ export function DayTable({ rows, wall, context }: { readonly rows: readonly DayR
         </tr>
       </thead>
       <tbody>
-        {rows.map((row, at) => <DayRowView key={row.key} row={row} wall={wall} hour={at > 0 && hourOf(rows[at - 1]) !== hourOf(row)} context={context} />)}
+        {rows.map(({ row, printed }, at) => <DayRowView key={row.key} row={row} printed={printed} reprint={reprint} wall={wall} hour={at > 0 && hourOf(rows[at - 1]?.row) !== hourOf(row)} context={context} />)}
       </tbody>
     </table>
   );

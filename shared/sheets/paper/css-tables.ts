@@ -18,10 +18,11 @@ export const tableCss = `
 .sheet tr.tall > td { height: 14mm; padding-top: 0; padding-bottom: 0; }
 .sheet tr.hour > td { border-top: 1.5pt solid #000; }
 .sheet .tasks .t0, .sheet .tasks .tickcell { padding-left: 3mm; position: relative; }
-.sheet tr.bar > td:first-child::before { content: ''; position: absolute; left: 0; top: 0; bottom: 0; border-left: 1.5mm solid #000; }
+.sheet tr.noslip > td.start > .nowrap { display: inline-block; border: 1.5pt solid #000; padding: 0.3mm 0.8mm; margin-left: -1.3mm; }
 .sheet tr.changed > td:first-child { position: relative; padding-left: 3mm; padding-right: 2mm; }
 .sheet tr.changed > td:first-child::before { content: ''; position: absolute; left: 0; top: 0; bottom: 0; border-left: 1.5mm solid #000; }
 .sheet .before { font-size: 11pt; font-weight: 400; color: #595959; white-space: nowrap; }
+.sheet .before.wrap { white-space: normal; }
 .sheet .since { border: 0.75pt solid #000; border-left: 1.5mm solid #000; padding: 1.2mm 3mm; margin-bottom: 3mm; break-inside: avoid; font-size: 11pt; }
 .sheet .since ul { list-style: none; }
 .sheet .bowl td { border-bottom: 0.75pt solid #000; padding: 1.5mm 0; }

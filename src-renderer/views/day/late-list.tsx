@@ -19,31 +19,54 @@ function WayRow({ way, usable, onTake }: { readonly way: Way; readonly usable: b
   );
 }
 
-/** What does not fit, each with the cheapest ways out: every one planned as a whole, taken by one press and undone like any edit. Those found last stay, out of use, while new ones are looked for (`fresh` false). */
-export function LateList({ late, ways, fresh }: { readonly late: readonly Trouble[]; readonly ways: readonly ClashRemedies[]; readonly fresh: boolean }) {
+interface ListProps {
+  readonly late: readonly Trouble[];
+  readonly ways: readonly ClashRemedies[];
+  readonly fresh: boolean;
+}
+
+function Ways({ late, ways, fresh }: ListProps) {
   const t = useSpeaker();
   const { event, edit, readOnly } = useDocument();
-  if (late.length === 0) return null;
   const take = (way: Way): void => {
     edit(takeRemedy(event, way.remedy, { helper: t('timeline.remedy.helperName'), ring: t('timeline.remedy.ringName'), urn: t('timeline.remedy.urnName'), pot: t('timeline.remedy.potName') }));
   };
+  const found = waysOf(late, ways);
+  if (found.length === 0) return <p className={styles['looking']}>{t(fresh ? 'view.day.way.none' : 'view.day.way.looking')}</p>;
+  return <ul className={styles['ways']} aria-label={t('view.day.way.list')}>{found.map((way) => <WayRow key={JSON.stringify(way.remedy.change)} way={way} usable={fresh} onTake={readOnly ? null : () => take(way)} />)}</ul>;
+}
+
+function Clash({ trouble, alone, ways, fresh }: Omit<ListProps, 'late'> & { readonly trouble: Trouble; readonly alone: boolean }) {
+  const t = useSpeaker();
+  const [one, ...more] = trouble.sentences;
+  return (
+    <li>
+      <strong>{t.message(trouble.title)}</strong>
+      {more.length === 0 && one !== undefined ? <span> {t.message(one)}</span> : <ul className={styles['jobs']}>{trouble.sentences.map((m, i) => <li key={i}>{t.message(m)}</li>)}</ul>}
+      {!alone && <details className={styles['own']}><summary>{t('view.day.way.own')}</summary><Ways late={[trouble]} ways={ways} fresh={fresh} /></details>}
+    </li>
+  );
+}
+
+/** Troubles shown at once; the rest are opened by a press. */
+const shown = 4;
+
+/**
+ * What does not fit, in words, and the cheapest ways out, those that end most of it first: every one planned as a whole, taken by one press and
+ * undone like any edit. Ways found last stay, out of use, while new ones are looked for (`fresh` false). Their place is kept free from the start,
+ * so that nothing below moves when they come.
+ */
+export function LateList({ late, ways, fresh }: ListProps) {
+  const t = useSpeaker();
+  if (late.length === 0) return null;
+  const clash = (trouble: Trouble) => <Clash key={trouble.key} trouble={trouble} alone={late.length === 1} ways={ways} fresh={fresh} />;
   return (
     <section className={styles['overloads']} aria-label={t('view.day.overloads')}>
       <h3>{t('view.day.overloads')}</h3>
-      <ul className={styles['troubles']}>
-        {late.map((o) => {
-          const found = waysOf(o, ways);
-          return (
-            <li key={o.key}>
-              <strong>{t.message(o.title)}</strong>
-              {o.sentences.length === 1 ? o.sentences.map((m) => <span key="why"> {t.message(m)}</span>) : <ul className={styles['jobs']}>{o.sentences.map((m, i) => <li key={i}>{t.message(m)}</li>)}</ul>}
-              {found.length === 0
-                ? <p className={styles['looking']}>{t(fresh ? 'view.day.way.none' : 'view.day.way.looking')}</p>
-                : <ul className={styles['ways']} aria-label={t('view.day.way.list')}>{found.map((way) => <WayRow key={JSON.stringify(way.remedy.change)} way={way} usable={fresh} onTake={readOnly ? null : () => take(way)} />)}</ul>}
-            </li>
-          );
-        })}
-      </ul>
+      <ul className={styles['troubles']}>{late.slice(0, shown).map(clash)}</ul>
+      {late.length > shown && <details className={styles['own']}><summary>{t('view.day.moreLate', { n: late.length - shown })}</summary><ul className={styles['troubles']}>{late.slice(shown).map(clash)}</ul></details>}
+      <h4 className={styles['helps']}>{t(late.length === 1 ? 'view.day.way.list' : 'view.day.way.most')}</h4>
+      <div className={styles['keptFree']}><Ways late={late} ways={ways} fresh={fresh} /></div>
     </section>
   );
 }

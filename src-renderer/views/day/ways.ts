@@ -14,9 +14,12 @@ export interface Way {
 /** Ways offered for one trouble. */
 const most = 3;
 
-/** The cheapest ways out of a trouble, those first that end most of it; the order of the search, cheapest first, decides among equals. None when no single change does. */
-export function waysOf(trouble: Trouble, all: readonly ClashRemedies[]): readonly Way[] {
-  const mine = new Set(trouble.clashes);
+/**
+ * The cheapest ways out of one trouble or of several together, those first that end most; the order of the search, cheapest first, decides among
+ * equals. None when no single change does.
+ */
+export function waysOf(troubles: readonly Trouble[], all: readonly ClashRemedies[]): readonly Way[] {
+  const mine = new Set(troubles.flatMap((trouble) => trouble.clashes));
   const seen = new Set<string>();
   const ways = all.filter((c) => mine.has(c.task)).flatMap((clash) => clash.remedies.flatMap((remedy): Way[] => {
     const key = JSON.stringify(remedy.change);
