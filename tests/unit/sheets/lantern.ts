@@ -67,7 +67,7 @@ const task = (id: string, kind: Task['kind'], start: number, end: number, more: 
 /** A line nobody has marked, priced or given to a shopper. */
 const unmarked = (key: string) => ({
   key, kind: 'food' as const, bought: amountOf(0, 'g'), buyFigure: fig(1, 'kg'), state: key === 'water' ? 'house' as const : 'open' as const, note: null,
-  price: { prunbrewed: [], ice: null, per: amountOf(1, 'kg') }, when: null, shopper: null,
+  price: { price: null, per: amountOf(1, 'kg') }, when: null, shopper: null,
 });
 
 /** The plan: `batches` of frying, `jobs` more jobs of the fryer on the day. */
