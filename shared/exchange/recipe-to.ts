@@ -3,6 +3,7 @@ import { recipeSchema, type Recipe, type RoleId } from '../event';
 import type { AmountText } from '../measure';
 import type { Message } from '../words';
 import type { SettledLine } from './recipe-settle';
+import { readStepTime, type StepTime } from './recipe-step-time';
 import type { ImportedRecipe } from './recipe-types';
 
 /** The cook's answers: one for each line in its order (`leaveOut` for headings and what is not wanted), and what the foreign form does not say. */
@@ -12,6 +13,8 @@ export interface Settled {
   readonly role: RoleId;
   readonly yield: { readonly amount: AmountText; readonly portions: number };
   readonly lines: readonly (SettledLine | 'leaveOut' | null)[];
+  /** Minutes of each step as she confirmed them, in their order; as proposed where absent. */
+  readonly steps?: readonly StepTime[];
 }
 
 /** A recipe in our form, or what is still open. `line`: number of the line, from 0; null when it concerns the whole. */
@@ -25,18 +28,28 @@ const mostSteps = 40;
 
 const cut = (text: string, most: number): string => (text.length <= most ? text : `${text.slice(0, most - 1).trimEnd()}…`);
 
-/** Steps one after the other. The foreign form gives minutes only for the whole: preparation goes to the first step, cooking to the last, both with somebody busy. */
-function stepsOf({ steps, minutes }: ImportedRecipe): z.input<typeof recipeSchema>['steps'] {
-  const kept = steps.slice(0, mostSteps);
-  const rest = minutes.cook ?? (minutes.total === undefined ? 0 : Math.max(0, minutes.total - (minutes.prepare ?? 0)));
-  return kept.map((step, at) => {
-    const fixed = (at === 0 ? (minutes.prepare ?? 0) : 0) + (at === kept.length - 1 ? rest : 0);
-    return {
-      id: `step-${at + 1}`, name: cut(step.section === undefined ? step.text : `${step.section}: ${step.text}`, longestStepName),
-      active: { fixed: Math.min(fixed, 2880) }, after: at === 0 ? [] : [`step-${at}`],
-    };
+/**
+ * Minutes of each step, to be confirmed: as its words state them. What the whole is said to take beyond that goes to steps that state none: preparation
+ * to the first of them, cooking to the last, both with somebody busy.
+ */
+export function proposeStepTimes({ steps, minutes }: Pick<ImportedRecipe, 'steps' | 'minutes'>): readonly StepTime[] {
+  const read = steps.slice(0, mostSteps).map((step) => readStepTime(step.text));
+  const told = read.reduce((sum, time) => sum + (time === null ? 0 : time.active + time.passive), 0);
+  const prepare = minutes.prepare ?? 0;
+  const cook = minutes.cook ?? Math.max(0, (minutes.total ?? 0) - prepare);
+  const rest = Math.max(0, prepare + cook - told);
+  const [first, last] = [read.indexOf(null), read.lastIndexOf(null)];
+  return read.map((time, at) => {
+    const more = (at === first ? Math.min(prepare, rest) : 0) + (at === last ? Math.max(0, rest - prepare) : 0);
+    return time ?? { active: Math.min(more, 2880), passive: 0, does: 'other' };
   });
 }
+
+/** Steps one after the other. */
+const stepsOf = ({ steps }: ImportedRecipe, times: readonly StepTime[]): z.input<typeof recipeSchema>['steps'] => steps.slice(0, mostSteps).map((step, at) => ({
+  id: `step-${at + 1}`, name: cut(step.section === undefined ? step.text : `${step.section}: ${step.text}`, longestStepName), does: times[at]?.does ?? 'other',
+  active: { fixed: times[at]?.active ?? 0 }, passive: { fixed: times[at]?.passive ?? 0 }, after: at === 0 ? [] : [`step-${at}`],
+}));
 
 /** Everything the steps have no room for, so that nothing of the text is lost. */
 function notesOf({ description, steps, minutes: _minutes, yield: made }: ImportedRecipe): string {
@@ -53,7 +66,7 @@ export function toRecipe(imported: ImportedRecipe, settled: Settled): MadeRecipe
   const read = recipeSchema.safeParse({
     id: settled.id, name: settled.name ?? imported.name, role: settled.role, yield: settled.yield,
     ingredients: settled.lines.flatMap((line) => (line === null || line === 'leaveOut' ? [] : [line])),
-    steps: stepsOf(imported),
+    steps: stepsOf(imported, settled.steps ?? proposeStepTimes(imported)),
     ...(imported.source === '' ? {} : { source: imported.source }), ...(notes === '' ? {} : { notes: cut(notes, longestNotes) }),
   });
   if (!read.success) return { ok: false, open: read.error.issues.slice(0, 20).map((issue) => ({ line: null, message: { id: 'recipe.settle.field', params: { field: issue.path.join(' ') } } })) };

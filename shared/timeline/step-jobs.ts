@@ -9,6 +9,8 @@ const longAgo = 20160;
 /** Steps of one person longer than this are cut into equal parts, so that helpers can share them. */
 const longStep = 75;
 const partLength = 60;
+/** A step whose minutes nobody wrote is still a job, or it would be missing from every sheet. Unit: minutes. */
+const shortestStep = 1;
 /** Minutes to be done early where the window allows: at the last step of a dish, and between steps. */
 const spare = { last: 10, between: 5 };
 
@@ -44,7 +46,8 @@ export function stepJobs(dish: DishPlan, servedAt: number, batches: number, hand
   const jobs: Job[] = [];
   const lastJobs = new Map<string, string[]>();
   for (const step of kept.values()) {
-    const own = cut(dish, step, minutesOf(step.active, kg, batches), minutesOf(step.passive, kg, batches), servedAt, handsOn);
+    const [active, passive] = [minutesOf(step.active, kg, batches), minutesOf(step.passive, kg, batches)];
+    const own = cut(dish, step, active + passive === 0 ? shortestStep : active, passive, servedAt, handsOn);
     lastJobs.set(step.id, own.ends);
     for (const job of own.jobs) jobs.push(job);
   }
@@ -76,8 +79,7 @@ function cut(dish: DishPlan, step: Step, active: number, passive: number, served
   };
   if (active <= longStep) {
     const hands: Stretch[] = active === 0 ? [] : [{ id, minutes: active, attention: handsOn, needs, name: { id: 'timeline.task.step', params } }];
-    const stretches = [...hands, ...byItself];
-    return stretches.length === 0 ? { jobs: [], ends: [] } : { jobs: [{ ...base, id, stretches, after: [] }], ends: [id] };
+    return { jobs: [{ ...base, id, stretches: [...hands, ...byItself], after: [] }], ends: [id] };
   }
   const parts = Math.ceil(active / partLength);
   const jobs: Job[] = Array.from({ length: parts }, (_, k) => {

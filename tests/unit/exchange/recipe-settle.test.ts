@@ -3,7 +3,7 @@ import * as fc from 'fast-check';
 import { Big } from 'big.js';
 import { describe, expect, it } from 'vitest';
 import { eventSchema, formatsFor, recipeSchema, type Recipe } from '../../../shared/event';
-import { factorFor, matchIngredient, proposeLine, readIngredientLine, readRecipes, recipeJsonLd, scaleOwn, toRecipe, weightOfLines, yieldOfOwn, type ImportedRecipe, type Settled } from '../../../shared/exchange';
+import { factorFor, matchIngredient, proposeLine, proposeStepTimes, readIngredientLine, readRecipes, recipeJsonLd, scaleOwn, toRecipe, weightOfLines, yieldOfOwn, type ImportedRecipe, type Settled } from '../../../shared/exchange';
 import { parseShelf } from '../../../shared/household';
 import { plain, unitIds } from '../../../shared/measure';
 import { ingredient, ingredients } from '../../../shared/reference';
@@ -66,6 +66,15 @@ describe('a foreign recipe in our form', () => {
     expect(made.recipe.steps.map((step) => [step.active.fixed, step.after, step.name.length])).toEqual([[15, [], 5], [30, ['step-1'], 120]]);
     expect(made.recipe.notes).toContain('x'.repeat(200));
     expect(made.recipe.notes).toContain('Plain.');
+  });
+  it('takes the minutes of a step from its words, and from the whole only what they leave', () => {
+    const cooked = read({ recipeIngredient: ['2 eggs'], prepTime: 'PT10M', cookTime: 'PT40M', recipeInstructions: ['Mix all.', 'Toast the cumin in the oil for 2 minutes', 'Chill for 30 minutes.', 'Serve.'] });
+    expect(proposeStepTimes(cooked).map(({ active, passive }) => [active, passive])).toEqual([[10, 0], [2, 0], [0, 30], [8, 0]]);
+    const made = toRecipe(cooked, { ...settled, lines: [answers[2]!] });
+    if (!made.ok) throw new Error(JSON.stringify(made.open));
+    expect(made.recipe.steps.map((step) => [step.active.fixed, step.passive.fixed, step.does])).toEqual([[10, 0, 'other'], [2, 0, 'other'], [0, 30, 'chill'], [8, 0, 'other']]);
+    const hers = toRecipe(cooked, { ...settled, lines: [answers[2]!], steps: proposeStepTimes(cooked).map((time) => ({ ...time, active: time.active + 1 })) });
+    expect(hers.ok && hers.recipe.steps.map((step) => step.active.fixed)).toEqual([11, 3, 1, 9]);
   });
   it('says which field does not fit', () => {
     expect(toRecipe(imported, { ...settled, id: 'not an id', lines: ['leaveOut', 'leaveOut', 'leaveOut'] })).toMatchObject({ ok: false, open: [{ line: null, message: { params: { field: 'id' } } }, { line: null, message: { params: { field: 'ingredients' } } }] });

@@ -32,10 +32,11 @@ describe('jobs of a recipe', () => {
     expect(jobs[3]!.after).toEqual(['step/knead/dish/part1', 'step/knead/dish/part2', 'step/knead/dish/part3']);
     expect(jobs[4]!.after).toEqual(['step/knead/dish/by-itself']);
   });
-  test('a step that takes no time is passed over in the order', () => {
+  test('a step whose minutes nobody wrote is a job of one minute, and missing from no sheet', () => {
     const jobs = stepJobs(dishOf([{ id: 'a', active: 5 }, { id: 'nothing', after: ['a'] }, { id: 'b', active: 5, after: ['nothing'] }]), 780, 1, 0.8);
-    expect(jobs.map((j) => j.id)).toEqual(['step/a/dish', 'step/b/dish']);
-    expect(jobs[1]!.after).toEqual(['step/a/dish']);
+    expect(jobs.map((j) => [j.id, lengthOf(j)])).toEqual([['step/a/dish', 5], ['step/nothing/dish', 1], ['step/b/dish', 5]]);
+    expect(jobs.map((j) => j.after)).toEqual([[], ['step/a/dish'], ['step/nothing/dish']]);
+    expect(jobs[1]!.stretches[0]!.attention).toBeGreaterThan(0);
   });
   test('frying itself is left to the frying plan', () => {
     const dish = dishOf([{ id: 'mix', active: 5 }, { id: 'fry', active: 30 }], 2, true);
