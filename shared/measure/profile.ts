@@ -9,8 +9,8 @@ export interface SavedProfile {
  * Times are minutes; before the first breakpoint nothing changes any more. Events, not minutes, so that a whole week costs nothing.
  */
 export class Profile {
-  private at = new Float64Array(8);
-  private used = new Float64Array(8);
+  private at = new Float64Array(32);
+  private used = new Float64Array(32);
   private size = 1;
 
   /** Most that may be in use at once. */

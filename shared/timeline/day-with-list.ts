@@ -2,6 +2,7 @@ import type { BuyingPlan } from '../buying';
 import type { Event } from '../event';
 import { draftDay, type DayDraft, type DayInputs } from './draft';
 import { gasNeed } from './gas';
+import { tripsFor } from './house-jobs';
 import type { LaidOut } from './lay-out';
 import { takeBack } from './place';
 import { bestLayOut, dayOf } from './plan-day';
@@ -13,7 +14,8 @@ import type { GasNeed, TimelinePlan } from './types';
 /** The same day with another shopping list: only the trips to the shops are laid out again, everything else stays. */
 function shopAgain(laidOut: LaidOut, buying: BuyingPlan): LaidOut {
   const { resources } = laidOut.draft;
-  const draft: DayDraft = { ...laidOut.draft, inputs: { ...laidOut.draft.inputs, buying } };
+  const { event, inputs } = laidOut.draft;
+  const draft: DayDraft = { ...laidOut.draft, inputs: { ...inputs, buying }, trips: inputs.menu.dishes.length === 0 ? [] : tripsFor(resources.values, buying, event.day) };
   backTo(resources, laidOut.booked);
   for (const p of laidOut.placed) if (p.job.kind === 'shop') takeBack(resources, p);
   const { placed, off } = placeShopping(draft, laidOut.placed.filter((p) => p.job.kind === 'step'));

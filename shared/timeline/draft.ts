@@ -10,7 +10,7 @@ import type { DishPlan, MenuPlan } from '../menu';
 import { changedJobs, withPersonRoles } from './changed-jobs';
 import { checkJobs } from './check-jobs';
 import { bowlJobs, brewJobs, fillJobs, fillRoom } from './fixed-jobs';
-import { afterJobs, coolJobs, oilAwayJobs, serveJobs, setUpJobs } from './house-jobs';
+import { afterJobs, coolJobs, oilAwayJobs, serveJobs, setUpJobs, tripsFor, type Trip } from './house-jobs';
 import type { Job } from './job';
 import { mealJobs } from './meal-jobs';
 import { oilStations, type OilStation } from './oil-jobs';
@@ -51,8 +51,8 @@ export interface DayDraft {
   /** The other recipe steps, with windows round the pinned jobs. */
   readonly steps: StepOrders;
   readonly off: readonly OffJob[];
-  /** There is something to cook, so something to buy. */
-  readonly shops: boolean;
+  /** Trips to the shops; none when there is nothing to cook. */
+  readonly trips: readonly Trip[];
 }
 
 /** First minute a dish's own preparation is needed: first bowl, put-in or brew round, else the first serving. */
@@ -110,6 +110,6 @@ export function draftDay(event: Event, inputs: DayInputs): DayDraft {
   const pinned = [...early, ...steps, ...rest, ...own].filter((job) => !isOpen(job));
   return {
     event, inputs, resources, blank: bookedNow(resources), oil: oilStations(event, values, frying), fixed, early: early.filter(isOpen), rest: rest.filter(isOpen), own: own.filter(isOpen), rests, pinned,
-    steps: stepOrders(aroundPinned(steps.filter(isOpen), pinned.map((job) => ({ job, start: job.laid?.at ?? job.earliest })))), off, shops: something,
+    steps: stepOrders(aroundPinned(steps.filter(isOpen), pinned.map((job) => ({ job, start: job.laid?.at ?? job.earliest })))), off, trips: something ? tripsFor(values, inputs.buying, event.day) : [],
   };
 }

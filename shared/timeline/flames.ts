@@ -39,7 +39,9 @@ export function flamesOf(event: Event, tasks: readonly Task[]): Flame[] {
   const underOil = new Set(pans.map((p) => p.burner));
   const inOrder = burners.toSorted((a, b) => Number(underOil.has(a.id)) - Number(underOil.has(b.id)));
   for (const task of tasks) {
-    const count = task.needs.filter((n) => n.thing === 'burner').reduce((sum, n) => sum + n.count, 0);
+    let count = 0;
+    for (const n of task.needs) if (n.thing === 'burner') count += n.count;
+    if (count === 0) continue;
     const free = inOrder.filter((b) => !overlaps(taken.get(b.id) ?? [], task));
     for (let k = 0; k < count; k += 1) put((free[k] ?? inOrder[k])?.id, task);
   }

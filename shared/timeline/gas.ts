@@ -58,6 +58,7 @@ export function gasNeed(event: Event, tasks: readonly Task[]): GasNeed | null {
  * left out: their gas counts for the day as a whole (`gasNeed`). Rules `gas.burner`, `gas.need`, `gas.lasts`.
  */
 export function gasOf(event: Event, tasks: readonly Task[]): GasPlan[] {
+  if (!event.kitchen.cylinders.some((c) => event.kitchen.burners.some((b) => b.cylinder === c.id))) return [];
   const all = burnersOn(event, tasks);
   return event.kitchen.cylinders.flatMap((cylinder, at): GasPlan[] => {
     const own = all.filter((b) => b.flame.burner.cylinder === cylinder.id);

@@ -31,37 +31,50 @@ const jobOf = (d: Draft): Job => ({
 /** When the first step of any of these dishes begins; infinity when there is none. */
 export type FirstWork = (dishes: ReadonlySet<string>) => number;
 
-/** One trip on `day`, or the day before the first work with what it brings when that begins earlier than the trip would end. */
-function trip(takes: DayValues, id: string, day: number, lines: BuyingPlan['lines'], firstWork: FirstWork, name: Message): Job[] {
-  if (lines.length === 0) return [];
-  const minutes = Math.min(takes.longestShop, Math.round(takes.shop + takes.perLine * lines.length));
-  const first = firstWork(new Set(lines.flatMap((l) => l.origins.map((o) => o.dish))));
-  const inTime = first >= day * minutesPerDay + takes.shopsOpen + minutes;
-  const on = inTime ? day : Math.floor(first / minutesPerDay) - 1;
-  const to = Math.max(on * minutesPerDay + takes.shopsOpen + minutes, Math.min(on * minutesPerDay + takes.shopsShut, first));
-  return [jobOf({ id, kind: 'shop', name, minutes, roles: ['runner', 'cook'], from: on * minutesPerDay + takes.shopsOpen, to, towards: 'early', anyTime: true })];
+/** One trip to the shops: how long it takes, and whose first work it must be back for. */
+export interface Trip {
+  readonly id: string;
+  readonly minutes: number;
+  readonly name: Message;
+  /** The day of the trip, counted from the event's. */
+  readonly day: number;
+  /** Dishes whose work needs it; null when it lies on a day the cook set. */
+  readonly dishes: ReadonlySet<string> | null;
 }
 
-/** A trip on each day the cook set for something; of the rest two trips to the shops: early for what keeps, the day before for what is best fresh; both before the work that needs them. */
-export function shopJobs(takes: DayValues, buying: BuyingPlan, firstWork: FirstWork, day: string): Job[] {
+/** A trip on each day the cook set for something; of the rest two trips to the shops: early for what keeps, the day before for what is best fresh. */
+export function tripsFor(takes: DayValues, buying: BuyingPlan, day: string): readonly Trip[] {
   const keeps = (days: number | null): boolean => days === null || days >= takes.keepsDays;
   const all = buying.lines.filter((l) => l.buy.amount.gt(0));
+  const lasts = (lines: number): number => Math.min(takes.longestShop, Math.round(takes.shop + takes.perLine * lines));
   const setDays = [...new Set(all.flatMap((l) => l.when ?? []))].toSorted();
-  const onItsDay = setDays.flatMap((when): Job[] => {
-    const lines = all.filter((l) => l.when === when);
-    const minutes = Math.min(takes.longestShop, Math.round(takes.shop + takes.perLine * lines.length));
-    const from = (dayNumber(calendarDay(when)) - dayNumber(calendarDay(day))) * minutesPerDay + takes.shopsOpen;
-    return [jobOf({ id: `shop/on/${when}`, kind: 'shop', name: { id: 'timeline.task.shopOn', params: { items: lines.length } }, minutes, roles: ['runner', 'cook'], from, to: from - takes.shopsOpen + takes.shopsShut, towards: 'early', anyTime: true })];
+  const onItsDay = setDays.map((when): Trip => {
+    const items = all.filter((l) => l.when === when).length;
+    return { id: `shop/on/${when}`, minutes: lasts(items), name: { id: 'timeline.task.shopOn', params: { items } }, day: dayNumber(calendarDay(when)) - dayNumber(calendarDay(day)), dishes: null };
   });
   const bought = all.filter((l) => l.when === null);
+  const trip = (id: string, on: number, lines: BuyingPlan['lines'], name: Message): Trip[] =>
+    (lines.length === 0 ? [] : [{ id, minutes: lasts(lines.length), name, day: on, dishes: new Set(lines.flatMap((l) => l.origins.map((o) => o.dish))) }]);
   const early = bought.filter((l) => keeps(l.keepsDays));
   const fresh = bought.filter((l) => !keeps(l.keepsDays));
   return [
     ...onItsDay,
-    ...trip(takes, 'shop/early', -3, early, firstWork, { id: 'timeline.task.shopEarly', params: { items: early.length } }),
-    ...trip(takes, 'shop/fresh', -1, fresh, firstWork, { id: 'timeline.task.shopFresh', params: { items: fresh.length } }),
+    ...trip('shop/early', -3, early, { id: 'timeline.task.shopEarly', params: { items: early.length } }),
+    ...trip('shop/fresh', -1, fresh, { id: 'timeline.task.shopFresh', params: { items: fresh.length } }),
   ];
 }
+
+/** A trip as a job: on its day, or the day before the first work with what it brings when that begins earlier than the trip would end. */
+export function tripJob(takes: DayValues, { id, minutes, name, day, dishes }: Trip, firstWork: FirstWork): Job {
+  const first = dishes === null ? Number.POSITIVE_INFINITY : firstWork(dishes);
+  const on = first >= day * minutesPerDay + takes.shopsOpen + minutes ? day : Math.floor(first / minutesPerDay) - 1;
+  const from = on * minutesPerDay + takes.shopsOpen;
+  const to = dishes === null ? on * minutesPerDay + takes.shopsShut : Math.max(from + minutes, Math.min(on * minutesPerDay + takes.shopsShut, first));
+  return jobOf({ id, kind: 'shop', name, minutes, roles: ['runner', 'cook'], from, to, towards: 'early', anyTime: true });
+}
+
+/** Every trip to the shops as a job, before the work that needs what it brings. */
+export const shopJobs = (takes: DayValues, buying: BuyingPlan, firstWork: FirstWork, day: string): Job[] => tripsFor(takes, buying, day).map((trip) => tripJob(takes, trip, firstWork));
 
 /** Tables, fry stations and the drinks table before the doors open. */
 export function setUpJobs(takes: DayValues, event: Event, frying: FryingPlan, drinks: boolean): Job[] {

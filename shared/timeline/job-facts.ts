@@ -24,7 +24,7 @@ export function factsOf(resources: Resources, job: Job): JobFacts {
   for (const s of job.stretches) minutesOfHands += s.minutes * s.attention;
   const facts: JobFacts = {
     length: lengthOf(job), hands: job.stretches.some((s) => s.attention > 0), minutesOfHands,
-    possible: job.stretches.every((s) => s.needs.every((n) => kitchenHas(resources, n))), things: thingClaims(resources, job), withHelper: [],
+    possible: job.stretches.every((s) => s.needs.every((n) => kitchenHas(resources, n))), things: thingClaims(resources, job), withHelper: [], asked: null,
   };
   resources.facts.set(job, facts);
   return facts;

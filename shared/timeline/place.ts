@@ -18,6 +18,11 @@ export function rangeOf(job: Job, before: number, since: number): Range {
 
 /** Helpers in the order they are asked: by the job's roles, then the others; frying and tea people last, they have their own work. */
 function asked(resources: Resources, job: Job): readonly (readonly Helper[])[] {
+  const facts = factsOf(resources, job);
+  return (facts.asked ??= groupsFor(resources, job));
+}
+
+function groupsFor(resources: Resources, job: Job): readonly (readonly Helper[])[] {
   // Setting up is for whoever of its roles can do it nearest to its time.
   const together = job.kind === 'setUp';
   const key = `${together ? 'together ' : ''}${job.roles.join('|')}`;

@@ -35,6 +35,8 @@ export interface JobFacts {
   readonly things: readonly Claim[];
   /** Things, and the hands of each helper, by their place in the list; filled when first asked for. */
   readonly withHelper: (readonly Claim[] | undefined)[];
+  /** Who is asked for it, filled when first asked for. */
+  asked: readonly (readonly Helper[])[] | null;
 }
 
 /** People and things of the day with what is booked on them. */
