@@ -45,7 +45,7 @@ export function DayRowView({ row, printed, reprint, wall, hour, context }: Props
     <tr className={[...(row.tasks.some(mustNotSlip) ? ['noslip'] : []), ...(changed ? ['changed'] : []), ...(hour ? ['hour'] : [])].join(' ')}>
       <td className="tickcell"><TickBox small={wall} /></td>
       <td className="mid strong start"><span className="nowrap">{clockInDay(context.formats, row.start)}</span>{was('start')}</td>
-      <td><span className="nowrap">{clockInDay(context.formats, untilOf(row))}</span>{was('until')}</td>
+      <td className="until"><span className="nowrap">{clockInDay(context.formats, untilOf(row))}</span>{was('until')}</td>
       <td>
         {wall ? words.title : <strong>{words.title}</strong>}
         {wall && things !== '' && <span className="grey"> ({things})</span>}

@@ -23,6 +23,7 @@ export const tableCss = `
 .sheet tr.changed > td:first-child::before { content: ''; position: absolute; left: 0; top: 0; bottom: 0; border-left: 1.5mm solid #000; }
 .sheet .before { font-size: 11pt; font-weight: 400; color: #595959; white-space: nowrap; }
 .sheet .before.wrap { white-space: normal; }
+.sheet td.start .before, .sheet td.until .before, .sheet td.makes .before { display: block; line-height: 1.1; }
 .sheet .since { border: 0.75pt solid #000; border-left: 1.5mm solid #000; padding: 1.2mm 3mm; margin-bottom: 3mm; break-inside: avoid; font-size: 11pt; }
 .sheet .since ul { list-style: none; }
 .sheet .bowl td { border-bottom: 0.75pt solid #000; padding: 1.5mm 0; }
@@ -77,6 +78,7 @@ export const tableCss = `
 .sheet .card ul { list-style: none; padding-left: 7mm; font-size: 11pt; line-height: 1.2; }
 .sheet .lines { columns: 2; column-gap: 8mm; list-style: none; }
 .sheet .lines li { break-inside: avoid; padding: 0.6mm 0; border-bottom: 0.5pt solid #bfbfbf; display: flex; justify-content: space-between; gap: 3mm; }
+.sheet .lines li.changed { border-left: 1.5mm solid #000; padding-left: 2mm; }
 .sheet .dish { break-inside: avoid; margin-top: 3mm; }
 .sheet .allergies { border: 0.75pt solid #000; padding: 2mm 3mm; margin-top: 4mm; break-inside: avoid; }
 `;

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { changeJob, type EditResult } from '../../../shared/edit';
+import { changeJob, setHeadcount, type EditResult } from '../../../shared/edit';
 import { formatsFor, parseEvent, type Event } from '../../../shared/event';
 import { plan } from '../../../shared/plan';
 import { sheetDocument, sheetsOf, type PrintedRow, type Sheet } from '../../../shared/sheets';
@@ -11,6 +11,7 @@ if (!opened.ok) throw new Error('the demo does not open');
 const first = opened.event;
 const f = formatsFor(first.preferences, first.day);
 const sheets = (event: Event): readonly Sheet[] => sheetsOf(plan(event), f, { paper: 'a4', printedAt: '9:05', only: ['day', 'helpers'] });
+const prep = (event: Event): Sheet => sheetsOf(plan(event), f, { paper: 'a4', printedAt: '9:05', only: ['prep'] })[0]!;
 const done = (answer: EditResult): Event => { if ('problem' in answer) throw new Error(answer.problem.id); return answer.event; };
 const html = (sheet: Sheet): string => sheetDocument(sheet, { lang: 'en-GB' }).replace(/<style>[\s\S]*?<\/style>/, '').replaceAll('\u00a0', ' ');
 const tables = { key: 'set-up/tables', name: 'Set up tables' };
@@ -74,6 +75,25 @@ describe('a reprint of the day', () => {
     for (const r of other) {
       const old = (JSON.parse(was.get(r.key) ?? '{}') as Record<string, string>)['entry']!;
       expect(html(wall)).toContain(`${r.cells['entry']}<span class="before"> (${old})</span>`.replaceAll('\u00a0', ' '));
+    }
+  });
+});
+
+describe('a reprint of the prep sheet', () => {
+  it('bars the jobs and the amounts that read otherwise, the old amount in brackets', () => {
+    const was = prep(first);
+    expect(new Set(was.rows.map((r) => r.key)).size).toBe(was.rows.length);
+    const now = prep(done(setHeadcount(issued(first, [was], '2026-12-10T09:05'), 90, 20)));
+    const before = texts(was);
+    const other = now.rows.filter((r) => before.get(r.key) !== JSON.stringify(r.cells));
+    const [lines, jobs] = [other.filter((r) => r.key.startsWith('weigh/')), other.filter((r) => !r.key.startsWith('weigh/'))];
+    expect(Math.min(lines.length, jobs.length)).toBeGreaterThan(3);
+    const page = html(now);
+    expect(page.match(/<tr class="changed"/g)).toHaveLength(jobs.length);
+    expect(page.match(/<li class="changed"/g)).toHaveLength(lines.length);
+    for (const r of lines.filter((l) => before.has(l.key))) {
+      const old = (JSON.parse(before.get(r.key) ?? '{}') as Record<string, string>)['amount']!;
+      expect(page).toContain(`${r.cells['amount']}<span class="before"> (${old})</span>`.replaceAll('\u00a0', ' '));
     }
   });
 });
