@@ -5,6 +5,7 @@ import { say, sayLoose } from '../../words';
 import { quantity } from '../amounts';
 import type { SheetContext, SheetDraft } from '../types';
 import { Blank } from './blank';
+import { fireWords } from './fire-words';
 
 interface Row { readonly what: string; readonly planned: string; readonly unit: string }
 
@@ -64,7 +65,7 @@ function Card({ load, context }: { readonly load: LoadPlan; readonly context: Sh
         <p>{say(f, 'sheets.trial.drop')}</p>
         <p>{say(f, 'sheets.trial.taste')}</p>
         <p>{say(f, 'sheets.trial.enter')}</p>
-        <p className="small">{say(f, 'sheets.fry.short')} {say(f, 'sheets.guidance')}</p>
+        <p className="small">{say(f, fireWords(plan.event))} {say(f, 'sheets.guidance')}</p>
       </div>
     </>
   );

@@ -4,6 +4,7 @@ import { coolestOil, oilStopC, warmestOil } from '../../safety';
 import { say } from '../../words';
 import { pourWords, quantity } from '../amounts';
 import type { SheetContext, SheetDraft } from '../types';
+import { fireWords } from './fire-words';
 
 /** Temperature to load at in a pan: the highest of its dishes. */
 function loadC(pan: string, { plan }: SheetContext): number | null {
@@ -46,7 +47,7 @@ export function oilDrafts(context: SheetContext): readonly SheetDraft[] {
       <div className="cautions">
         <p>{say(f, 'sheets.oil.spent')}</p>
         <p>{say(f, 'sheets.oil.where')}</p>
-        <p className="small">{say(f, 'sheets.fry.short')} {say(f, 'sheets.guidance')}</p>
+        <p className="small">{say(f, fireWords(plan.event))} {say(f, 'sheets.guidance')}</p>
       </div>
     </>
   );

@@ -1,6 +1,7 @@
 import type { ReactElement } from 'react';
 import { say, sayMessage } from '../../words';
 import { pourWords } from '../amounts';
+import { fireWords } from '../cards/fire-words';
 import { TickBox } from '../paper/marks';
 import type { Reprint, SheetContext, SheetDraft } from '../types';
 import { AfterBox } from './after-box';
@@ -62,7 +63,7 @@ function Cautions({ station, context: { plan, formats: f } }: { readonly station
   const short = plan.frying.shortages.filter((s) => station.dishes.includes(s.dish));
   return (
     <div className="short">
-      <p className="strong">{say(f, 'sheets.fry.short')}</p>
+      <p className="strong">{say(f, fireWords(plan.event))}</p>
       <p className="small">{say(f, 'sheets.fry.caution1')} {say(f, 'sheets.fry.caution2')} {ends.length > 0 ? say(f, 'sheets.fry.rest', { at: Math.max(...ends.map((e) => Number(e.movableAt))) }) : say(f, 'sheets.fry.caution3')} {say(f, 'sheets.guidance')}</p>
       {whole.map((d) => <p key={d.id} className="small"><strong>{d.name}:</strong> {d.recipe.notes}</p>)}
       {plan.frying.care.length > 0 && station.dishes.length > 1 && <p className="small">{plan.frying.care.map((m) => sayMessage(f, m)).join(' ')}</p>}
