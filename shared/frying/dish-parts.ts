@@ -67,6 +67,13 @@ export function aloneBatches(event: Event, frying: Frying, part: DishPart, serve
   return isPlan(answer) ? answer.length : 0;
 }
 
+/** Portions that go short of a dish if the pans of its one line were its own: no plan leaves fewer. 0 where that is not proven. */
+export function aloneShort(event: Event, frying: Frying, part: DishPart, wanted: readonly number[]): number {
+  const problem = problemOf(event, frying, part, wanted);
+  const { unmet, exact } = solve({ ...problem, lead: 0, free: () => problem.pans });
+  return exact ? unmet.length : 0;
+}
+
 /** True when every portion can be served if guests wait up to so many minutes for theirs, in the pans as other dishes leave them. */
 export const servesWaiting = (event: Event, frying: Frying, parts: readonly DishPart[], wanted: readonly number[], guestsWait: number): boolean =>
   splitByRate(parts.map((p) => p.rate), wanted).every((mine, at) => servesAll({ ...problemOf(event, frying, parts[at], mine), lead: -guestsWait }));

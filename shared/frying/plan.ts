@@ -12,7 +12,8 @@ import { loadRemedies } from './remedy';
 import { scheduleFrying, type DishSchedule } from './schedule';
 import { oilSessions } from './sessions';
 import { batchBound, batchCount, batterKg, bowlCount, fillTotal, oilToBuy, pieceCount, uptakeTotal, waitPlan } from './totals';
-import type { FryingPlan, LoadPlan } from './types';
+import type { FryingPlan, LoadPlan, UnmetBound } from './types';
+import { unmetBound } from './unmet-bound';
 
 /**
  * Everything fried: loads, batches, bowls, oil, and who would go without. Deterministic; whole minutes. Served and unmet of every fried
@@ -28,6 +29,7 @@ export function planFrying(event: Event, menu: MenuPlan, kitchen: KitchenPlan): 
   const ends = oilEnds(event, batches, oil, sessions, schedule.dishes);
   const panName = (id: string): string => event.kitchen.pans.find((p) => p.id === id)?.name ?? id;
   let bound: Figure | null = null;
+  let short: UnmetBound | null | undefined;
   return {
     loads: schedule.dishes.flatMap((d) => loadsOf(event, d)), batches, bowls,
     served: schedule.dishes.map((d) => d.served), shortages: schedule.dishes.flatMap((d) => d.shortages), leads: schedule.dishes.flatMap((d) => d.leads),
@@ -36,6 +38,9 @@ export function planFrying(event: Event, menu: MenuPlan, kitchen: KitchenPlan): 
     waits: schedule.dishes.flatMap((d) => waitPlan(d, batches)), care: oilCareNotes(batches, schedule.dishes, panName),
     get batchBound() {
       return (bound ??= batchBound(schedule.dishes));
+    },
+    get unmetBound() {
+      return (short === undefined ? (short = unmetBound(event, schedule.dishes)) : short);
     },
     problems: schedule.dishes.flatMap((d) => (d.problem === null ? [] : [d.problem])),
   };

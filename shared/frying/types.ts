@@ -84,6 +84,15 @@ export interface Shortage {
   readonly note: Message | null;
 }
 
+/** How many of all fried dishes go short, and how many would in any plan on these pans. */
+export interface UnmetBound {
+  readonly unmet: Figure;
+  /** No plan leaves fewer without: proven, but perhaps no plan comes down to it. */
+  readonly atLeast: Figure;
+  /** What is not proven: `unmet` less `atLeast`. */
+  readonly gap: Figure;
+}
+
 /** How long before it is wanted a dish comes out of the oil, on one line of equal pans. */
 export interface LeadPlan {
   readonly dish: string;
@@ -185,6 +194,8 @@ export interface FryingPlan {
   readonly batchCount: Figure;
   /** No plan has fewer batches: each dish's fewest with its pans to itself, added up. Equal to `batchCount` when the plan is proven the best. */
   readonly batchBound: Figure;
+  /** Null when nobody goes short. Worked out when asked for. */
+  readonly unmetBound: UnmetBound | null;
   readonly waits: readonly WaitPlan[];
   /** Pauses in which something has to be decided about the heat. */
   readonly pauses: readonly OilPause[];

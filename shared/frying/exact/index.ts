@@ -4,6 +4,7 @@ export * from './fixpoint';
 export * from './solve';
 export * from './balance';
 export * from './least-unmet';
+export * from './short-bound';
 export * from './bowls';
 export * from './smallness';
 export * from './fresh-plan';

@@ -59,6 +59,10 @@ export const viewFryingWords = {
   'view.frying.shortages': 'Where frying cannot keep up',
   'view.frying.shortage': (p: { dish: string; from: number; to: number; wanted: number; unmet: number }, f: Formats) =>
     `${p.dish}, ${f.clock(p.from)} to ${f.clock(p.to)}: ${f.number(p.unmet)} of ${f.number(p.wanted)} pieces cannot be served fresh.`,
+  'view.frying.short': 'Of all fried dishes together go short',
+  'view.frying.shortLeast': 'whatever the plan, on these pans at least',
+  'view.frying.shortGap': 'Not proven: a better plan might serve, at most, another',
+  'view.frying.shortProven': 'No plan on these pans serves more.',
   'view.frying.remedies': 'What would help',
   'view.frying.oil': 'Oil',
   'view.frying.oilOf': (p: { pan: string }) => `Oil of ${p.pan}`,

@@ -53,6 +53,7 @@ export interface Given {
   readonly tasks?: readonly Task[];
   readonly dispensers?: readonly DispenserPlan[];
   readonly rounds?: SafetyInput['drinks']['rounds'];
+  readonly fills?: SafetyInput['drinks']['fills'];
   readonly allergies?: SafetyInput['menu']['allergies'];
   readonly pans?: SafetyInput['kitchen']['pans'];
   readonly counts?: Partial<Record<BandId, number>>;
@@ -60,7 +61,7 @@ export interface Given {
 }
 
 const noFrying: FryingPlan = {
-  loads: [], batches: [], bowls: [], served: [], shortages: [], leads: [], sessions: [], oil: [], waits: [], pauses: [], oilEnds: [], care: [], batchBound: fig(0), fillLitres: fig(0), uptakeLitres: fig(0), buyLitres: fig(0),
+  loads: [], batches: [], bowls: [], served: [], shortages: [], leads: [], sessions: [], oil: [], waits: [], pauses: [], oilEnds: [], care: [], batchBound: fig(0), unmetBound: null, fillLitres: fig(0), uptakeLitres: fig(0), buyLitres: fig(0),
   batchCount: fig(0), bowlCount: fig(0), batterKg: fig(0), pieces: fig(0), problems: [],
 };
 
@@ -84,7 +85,7 @@ export function judge(g: Given): SafetyPlan {
     buying: { lines: [], sections: [], cost: null, costFigure: null, unpriced: 0, shoppers: [], ownThings: [], borrowed: [], unknown: [], notCounted: [] },
     kitchen: { pans: g.pans ?? [], burners: [] },
     frying: { ...noFrying, ...g.frying },
-    drinks: { rounds: g.rounds ?? [], fills: [], dispensers: g.dispensers ?? [], totals: [], unbrewed: [], ice: null, problems: [] },
+    drinks: { rounds: g.rounds ?? [], fills: g.fills ?? [], dispensers: g.dispensers ?? [], totals: [], unbrewed: [], ice: null, problems: [] },
     day: { tasks: g.tasks ?? [], overloads: [], notes: [], critical: [], busy: [], gas: g.gas ?? [], gasNeed: null, off: [] },
   });
 }

@@ -98,7 +98,7 @@ export function lanternPlan(options: { readonly batches?: number; readonly jobs?
     },
     kitchen: { pans: [], burners: [] },
     frying: {
-      ...fried(event, batchCount), loads: [load], served: [], shortages: [], leads: [], waits: [], pauses: [], oilEnds: [], care: [], batchBound: fig(batchCount, 'batches'), sessions: [{ station: 'stove', pan: 'wok', heatOnAt: minutes(652), readyAt: minutes(666), heatOffAt: minutes(840) }],
+      ...fried(event, batchCount), loads: [load], served: [], shortages: [], leads: [], waits: [], pauses: [], oilEnds: [], care: [], batchBound: fig(batchCount, 'batches'), unmetBound: null, sessions: [{ station: 'stove', pan: 'wok', heatOnAt: minutes(652), readyAt: minutes(666), heatOffAt: minutes(840) }],
       oil: [{ pan: 'wok', fillLitres: fig(3, 'L'), uptakeLitres: fig(1.1, 'L'), heatUpMinutes: fig(14, 'min'), topUps: [{ afterBatch: 10, litres: 0.4 }], loadedFreeRimMm: fig(46, 'mm'), loadedFillShare: fig(0.38, '') }],
       fillLitres: fig(3, 'L'), uptakeLitres: fig(1.1, 'L'), buyLitres: fig(4.1, 'L'), batchCount: fig(batchCount, 'batches'), bowlCount: fig(5, 'bowls'), batterKg: fig(11, 'kg'), pieces: fig(300, 'pieces'), problems: [],
     },

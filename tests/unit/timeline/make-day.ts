@@ -79,7 +79,7 @@ function fryingOf(day: TestDay): FryingPlan {
       panFreeAt: minutes(b.drop + b.cycle), eatBy: minutes(b.drop + 30), pieces: 10, wave: 'w', eatenFrom: minutes(b.drop + b.cycle), eatenTo: minutes(b.drop + 20),
     }));
   return {
-    loads: [], served: [], shortages: [], leads: [], oil: [], waits: [], pauses: [], oilEnds: [], care: [], batchBound: number(batches.length), problems: [], batches,
+    loads: [], served: [], shortages: [], leads: [], oil: [], waits: [], pauses: [], oilEnds: [], care: [], batchBound: number(batches.length), unmetBound: null, problems: [], batches,
     bowls: (day.bowls ?? []).map((b, k) => ({ number: k + 1, dish: 'other', station: 's0', mixAt: minutes(b.mixAt), readyAt: minutes(b.readyAt), useBy: minutes(b.readyAt + 20), batterKg: 1, pieces: 40, lines: [] })),
     sessions: (day.stations ?? []).map((s, i) => ({ station: `s${i}`, pan: `pan${i}`, heatOnAt: minutes(s.on), readyAt: minutes(s.ready), heatOffAt: minutes(s.off) })),
     fillLitres: number(0), uptakeLitres: number(0), buyLitres: number(0), batchCount: number(batches.length), bowlCount: number(0), batterKg: number(0), pieces: number(0),
