@@ -19,7 +19,7 @@ export { scaleOwn, yieldOfOwn } from './recipe-own';
 export { factorFor, type FoundFactor, type WantedSize } from './recipe-factor';
 export { lineText, type FormatsOf } from './recipe-line-text';
 export { matchIngredient, type FoodMatch } from './line/match';
-export { proposeLine, weightOfLines, type LineProposal, type OpenQuestion, type SettledLine } from './recipe-settle';
+export { knownWeight, proposeLine, weightOfLines, type KnownWeight, type LineProposal, type OpenQuestion, type SettledLine } from './recipe-settle';
 export { proposeStepTimes, toRecipe, type MadeRecipe, type Settled } from './recipe-to';
 export { recipeJsonLd, type RecipeJsonLd } from './recipe-json-ld';
 export { readAmount } from './amount-read';

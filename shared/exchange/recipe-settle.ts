@@ -80,6 +80,28 @@ export function proposeLine(line: ReadLine): LineProposal {
   return { line, foods, open, settled, amount };
 }
 
+/** Grams of a settled line; a food the table does not know counts by its weight, or a measure of it as so much water. Null for pieces of it. */
+function gramsOf({ ingredient: id, amount }: SettledLine): Big | null {
+  const food = ingredient(id) ?? { gramsPerMl: 1, gramsPer: {} };
+  return convertFood(amountFrom(amount), 'g', food)?.amount ?? null;
+}
+
+/** What goes in, as far as it can be weighed, and the ingredients that cannot. */
+export interface KnownWeight {
+  readonly amount: AmountText;
+  readonly without: readonly string[];
+}
+
+/**
+ * Weight of the settled lines together, before anything boils off: where to start the yield from when nobody wrote it. Lines that cannot be weighed
+ * count nothing and are named. Null when none can be weighed.
+ */
+export function knownWeight(lines: readonly SettledLine[]): KnownWeight | null {
+  const weights = lines.map((line) => ({ line, grams: gramsOf(line) }));
+  const grams = weights.reduce((sum, one) => sum.plus(one.grams ?? 0), new Big(0)).round(0);
+  return grams.lte(0) ? null : { amount: amountText({ amount: grams, unit: 'g' }), without: weights.filter((one) => one.grams === null).map((one) => one.line.ingredient) };
+}
+
 /**
  * Weight of the settled lines together, to start the yield from: what goes in, before anything boils off. Null when one of them cannot be weighed.
  */

@@ -9,15 +9,17 @@ interface ChoiceProps<V extends string> {
   readonly bare?: boolean;
   readonly value: V;
   readonly options: readonly { readonly value: V; readonly text: string }[];
+  /** What is wrong beyond the choice itself: nothing was chosen. */
+  readonly error?: string | null;
   readonly onCommit: (value: V) => Message | null;
 }
 
 /** One of a few. */
-export function Choice<V extends string>({ label, bare = false, value, options, onCommit }: ChoiceProps<V>) {
+export function Choice<V extends string>({ label, bare = false, value, options, error = null, onCommit }: ChoiceProps<V>) {
   const t = useSpeaker();
   const [problem, setProblem] = useState<string | null>(null);
   return (
-    <Field label={label} bare={bare} error={problem}>
+    <Field label={label} bare={bare} error={problem ?? error}>
       {({ id, describedBy, invalid }) => (
         <select
           id={id} className={styles['select']} value={value} aria-invalid={invalid} aria-describedby={describedBy}

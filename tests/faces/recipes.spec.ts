@@ -103,6 +103,27 @@ test.describe('taking a recipe in', () => {
     await expect(page.locator('tr[data-dish="cellar-stew"]')).toBeVisible();
   });
 
+  test('shows the minutes of each step, an estimate of what it makes, and the first thing missing', async ({ app: { page } }) => {
+    await page.getByRole('button', { name: 'Paste a recipe' }).click();
+    const many = Array.from({ length: 24 }, (_, at) => `Stir it well for ${at + 1} minutes`).join('\n');
+    await page.getByLabel('Text of the recipe').fill(`Cellar stew\nServes 6\n2 kg onions, sliced\n1 kg potatoes\nMethod\nToast the cumin in the oil for 2 minutes\nChill for 30 minutes\n${many}`);
+    await page.getByRole('button', { name: 'Read it' }).click();
+    await expect(page.getByLabel('Step 1: Somebody busy')).toHaveValue('2');
+    await expect(page.getByLabel('Step 2: By itself')).toHaveValue('30');
+    await expect(page.getByLabel('Makes in all')).toHaveValue(/^3000 g/);
+    await expect(page.getByText('Estimated from the ingredients')).toBeVisible();
+    await page.getByLabel('Step 2: By itself').fill('45');
+    await page.getByRole('button', { name: 'Put on the menu' }).click();
+    await expect(page.getByLabel('Place in the meal')).toBeFocused();
+    await expect(page.getByLabel('Place in the meal')).toBeInViewport();
+    await page.getByRole('button', { name: 'Put on the menu' }).scrollIntoViewIfNeeded();
+    await expect(page.getByText('Still missing: Place in the meal.')).toBeInViewport();
+    await page.getByLabel('Place in the meal').selectOption({ label: 'Soups' });
+    await page.getByRole('button', { name: 'Put on the menu' }).click();
+    await page.locator('tr[data-dish="cellar-stew"]').getByRole('button', { name: /^Edit the recipe/ }).click();
+    await expect(page.getByLabel('Chill for 30 minutes: By itself')).toHaveValue('45');
+  });
+
   test('says what to do with a text that is no recipe', async ({ app: { page } }) => {
     await page.getByRole('button', { name: 'Paste a recipe' }).click();
     await page.getByLabel('Text of the recipe').fill('<html><body>Nothing to eat.</body></html>');

@@ -174,12 +174,37 @@ describe('finishing a recipe taken in', () => {
   });
 
   it('takes the weight of what goes in where nobody wrote the yield', () => {
-    expect(weighed(answers)).toBeNull();
+    expect(weighed([])).toBeNull();
+    expect(weighed(settledAll)).toMatchObject({ amount: weightOfLines(keptLines(settledAll)), without: [] });
     const result = finish(empty, imported, settledAll, form);
     if (!('recipe' in result)) throw new Error('expected a recipe');
     expect(result.recipe.yield.amount).toMatchObject(weightOfLines(keptLines(settledAll)) ?? {});
     expect(result.recipe.ingredients).toHaveLength(5);
     expect(parseEvent(serialiseEvent(done(putOnMenu(empty, result.recipe)))).ok).toBe(true);
+  });
+
+  it('starts the yield from what can be weighed, names what cannot, and asks only when nothing can', () => {
+    const own = (text: string, food: string) => {
+      const line = settle({ food, amount: text, preparation: '', toTaste: false });
+      if ('problem' in line) throw new Error('expected a line');
+      return { ...typedAnswer(text), settled: line };
+    };
+    const some = [own('2 kg', 'onion'), own('3', 'moon-roots'), own('80 ml', 'special-stuff')];
+    expect(weighed(some)).toEqual({ amount: { amount: '2080', unit: 'g' }, without: ['moon-roots'] });
+    expect(finish(empty, { ...imported, lines: [] }, some, { ...form, made: '' })).toMatchObject({ recipe: { yield: { amount: { amount: '2080', unit: 'g' } } } });
+    expect(finish(empty, { ...imported, lines: [] }, [own('3', 'moon-roots')], { ...form, made: '' })).toMatchObject({ problems: { made: { id: 'view.recipes.needsYield' } } });
+  });
+
+  it('takes the minutes of the steps as she confirmed them', () => {
+    const plain = only(pastedRecipes('Dal\nServes 6\n500 g potatoes\nMethod\nToast the cumin in the oil for 2 minutes\nChill for 30 minutes\nServe'));
+    const lines = plain.lines.map(firstAnswer);
+    const minutesOf = (steps?: Parameters<typeof finish>[4]) => {
+      const result = finish(empty, plain, lines, { ...firstForm(plain, entry), role: 'soup' }, steps);
+      if (!('recipe' in result)) throw new Error(JSON.stringify(result.problems));
+      return result.recipe.steps.map((step) => [step.active.fixed, step.passive.fixed]);
+    };
+    expect(minutesOf()).toEqual([[2, 0], [0, 30], [0, 0]]);
+    expect(minutesOf([{ active: 3, passive: 0, does: 'other' }, { active: 1, passive: 45, does: 'chill' }, { active: 2, passive: 0, does: 'other' }])).toEqual([[3, 0], [1, 45], [2, 0]]);
   });
 
   it('keeps the yield as written', () => {

@@ -1,5 +1,5 @@
 import { roleIds, type Event, type Recipe, type RoleId } from '../../../../shared/event';
-import { readAmount, toRecipe, weightOfLines, type ImportedRecipe } from '../../../../shared/exchange';
+import { knownWeight, readAmount, toRecipe, type ImportedRecipe, type KnownWeight, type StepTime } from '../../../../shared/exchange';
 import { amountText, parseAmount, type AmountText } from '../../../../shared/measure';
 import type { Message } from '../../../../shared/words';
 import { keptLines, openLines, type LineAnswer } from './line-answer';
@@ -27,18 +27,15 @@ export function firstForm({ name, yield: made }: ImportedRecipe, entry: (amount:
   };
 }
 
-/** The weight of all settled lines, for a yield nobody wrote; null when one cannot be weighed or is open. */
-export function weighed(answers: readonly LineAnswer[]): AmountText | null {
-  const lines = keptLines(answers);
-  return lines.length === 0 || openLines(answers) > 0 ? null : weightOfLines(lines);
-}
+/** The weight of the settled lines, for a yield nobody wrote; null when none can be weighed. */
+export const weighed = (answers: readonly LineAnswer[]): KnownWeight | null => knownWeight(keptLines(answers));
 
 const roleOf = (text: string): RoleId | undefined => roleIds.find((id) => id === text);
 
 /** The recipe, or what is missing and at which field. */
-export function finish(event: Event, imported: ImportedRecipe, answers: readonly LineAnswer[], form: SettleForm): { readonly recipe: Recipe } | { readonly problems: FormProblems } {
+export function finish(event: Event, imported: ImportedRecipe, answers: readonly LineAnswer[], form: SettleForm, steps?: readonly StepTime[]): { readonly recipe: Recipe } | { readonly problems: FormProblems } {
   const portions = parseAmount(form.portions)?.toNumber() ?? 0;
-  const amount = form.made.trim() === '' ? weighed(answers) : readAmount(form.made);
+  const amount = form.made.trim() === '' ? (weighed(answers)?.amount ?? null) : readAmount(form.made);
   const role = roleOf(form.role);
   const open = openLines(answers);
   const name = form.name.trim();
@@ -53,6 +50,7 @@ export function finish(event: Event, imported: ImportedRecipe, answers: readonly
   if (role === undefined || amount === null || Object.keys(problems).length > 0) return { problems };
   const made = toRecipe({ ...imported, lines: answers.map(({ proposal }) => proposal.line) }, {
     id: freeId(event.recipes, name), name, role, yield: { amount, portions }, lines: answers.map(({ settled }) => settled),
+    ...(steps === undefined ? {} : { steps }),
   });
   return made.ok ? { recipe: made.recipe } : { problems: { lines: made.open[0]?.message ?? { id: 'view.recipes.needsLines' } } };
 }
