@@ -14,6 +14,7 @@ export { pauseWords } from './fry/pause-words';
 export { sheetFace, sheetFontCss, sheetFontFiles } from './fonts';
 export { foodName } from './food-name';
 export { mustNotSlip } from './day/must-not-slip';
+export { stalePages, type PaperMove, type StalePage } from './day/paper-moves';
 export { byDay, clockInDay } from './day/by-day';
 export type { DayRow, DayRowKind } from './day/rows';
 export { rowWords, type RowWords } from './day/row-words';

@@ -13,15 +13,17 @@ export type KeptRows = NonNullable<Event['issuedSheets'][number]['rows']>;
 /** Rows for the event file, so that a later print can show what has changed since. */
 export const keptRows = (rows: readonly PrintedRow[]): KeptRows => Object.fromEntries(rows.map((r) => [r.key, { ...r.cells, [nameCell]: r.name }]));
 
+/** The paper that hangs there, from its letter and its rows on record. */
+export const reprintFrom = (since: string, kept: KeptRows): Reprint => ({
+  since,
+  rows: new Map(Object.entries(kept).map(([key, cells]): [string, PrintedRow] => [key, { key, name: cells[nameCell] ?? key, cells: Object.fromEntries(Object.entries(cells).filter(([cell]) => cell !== nameCell)) }])),
+});
+
 /** The print a sheet replaces, if its rows are on record. */
 export function reprintOf(event: Event, sheet: Pick<Sheet, 'kind' | 'id'>, replaces: string | null): Reprint | null {
   if (replaces === null) return null;
   const kept = printsOf(event, sheet).find((p) => p.version === replaces && p.id === sheet.id)?.rows;
-  if (kept === undefined) return null;
-  return {
-    since: replaces,
-    rows: new Map(Object.entries(kept).map(([key, cells]): [string, PrintedRow] => [key, { key, name: cells[nameCell] ?? key, cells: Object.fromEntries(Object.entries(cells).filter(([cell]) => cell !== nameCell)) }])),
-  };
+  return kept === undefined ? null : reprintFrom(replaces, kept);
 }
 
 /** Text of a cell on the paper before; null when there was none, or the same. */

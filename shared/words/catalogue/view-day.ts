@@ -105,6 +105,11 @@ export const viewDayWords = {
   'view.day.better.eveningMore': (p: { minutes: number }, f: Formats) => `${f.duration(p.minutes)} more work after ${f.clock(1260)}`,
   'view.day.better.standing': (p: { minutes: number }, f: Formats) => `finished food waits ${f.duration(p.minutes)} less, all dishes together`,
   'view.day.better.standingMore': (p: { minutes: number }, f: Formats) => `finished food waits ${f.duration(p.minutes)} longer, all dishes together`,
+  'view.day.paper': 'Pages out of date',
+  'view.day.paper.title': (p: { who: string; version: string }) => `${p.who}: page ${p.version} is out of date`,
+  'view.day.paper.moved': (p: { job: string; was: string; now: string; others: number; who: string }, f: Formats) =>
+    `${p.job}: printed at ${p.was}, now ${p.now}${p.others === 0 ? '' : `; ${f.plural(p.others, '1 more change', `${f.number(p.others)} more changes`)}`}. Print ${p.who}'s page again.`,
+  'view.day.paper.other': (p: { others: number; who: string }, f: Formats) => `${f.plural(p.others, '1 row is', `${f.number(p.others)} rows are`)} no longer as printed. Print ${p.who}'s page again.`,
   'view.day.way.list': 'Ways out',
   'view.day.way.most': 'What would help most',
   'view.day.way.own': 'Ways out of this one',

@@ -2,6 +2,7 @@ import type { Plan } from '../../../shared/plan';
 import type { Finding } from '../../../shared/safety';
 import type { Message } from '../../../shared/words';
 import { idleFlasks } from '../drinks/idle-flasks';
+import { pagesOutOfDate, staleMessage } from '../day/paper';
 import { troubles } from '../day/trouble';
 
 /** One thing that needs a look. `title` is null when the text is all there is. */
@@ -30,6 +31,7 @@ export function lookItems(plan: Plan): LookItem[] {
   return [
     ...findings('stop'),
     ...troubles(plan).map(({ key, title, sentences: [text = title, ...more] }): LookItem => ({ key, level: 'watch', title, text, more })),
+    ...pagesOutOfDate(plan).map((page): LookItem => ({ key: `paper ${page.person}`, level: 'watch', title: { id: 'view.day.paper.title', params: { who: page.name, version: page.version } }, text: staleMessage(page), more: [] })),
     ...findings('warn'),
     ...plan.frying.shortages.map((s): LookItem => ({ key: `short ${s.dish} ${s.from}`, level: 'watch', title: null, text: { id: 'board.short', params: { dish: plan.menu.dishes.find((d) => d.id === s.dish)?.name ?? s.dish, from: s.from, to: s.to, n: Math.round(s.unmet) } }, more: s.remedies })),
     ...idleFlasks(plan).map((d): LookItem => ({ key: `idle ${d.id}`, level: 'watch', title: null, text: { id: 'view.drinks.idle', params: { flask: d.name } }, more: [] })),

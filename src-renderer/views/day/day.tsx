@@ -15,6 +15,7 @@ import { LateList } from './late-list';
 import { dayHours, lanesOf } from './lanes';
 import { LanesPicture, laneAtHeight } from './lanes-picture';
 import { DayActions, OffJobs } from './own-jobs';
+import { StalePages } from './stale-pages';
 import { thingLanesOf } from './thing-lanes';
 import { troubles, type Trouble } from './trouble';
 import { useDaySearch } from './use-day-search';
@@ -60,6 +61,7 @@ export function Day() {
   return (
     <ViewPage title={t('view.day')} actions={<DayActions onAdded={setChosen} />}>
       <LateList late={standing ?? lateNow} ways={search.ways} fresh={search.fresh && standing === null} />
+      <StalePages />
       <OffJobs />
       {day.notes.length > 0 && <ul className={styles['notes']}>{day.notes.map((m, i) => <li key={i}>{t.message(m)}</li>)}</ul>}
       {hours !== null && (

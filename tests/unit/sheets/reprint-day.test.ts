@@ -3,7 +3,7 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { changeJob, setHeadcount, type EditResult } from '../../../shared/edit';
 import { formatsFor, parseEvent, type Event } from '../../../shared/event';
 import { plan } from '../../../shared/plan';
-import { sheetDocument, sheetsOf, type PrintedRow, type Sheet } from '../../../shared/sheets';
+import { sheetDocument, sheetsOf, stalePages, type PrintedRow, type Sheet } from '../../../shared/sheets';
 import { issued } from '../../../src-renderer/views/sheets/issue';
 
 const opened = parseEvent(readFileSync('assets/app/demo/lantern-evening.brimful', 'utf8'));
@@ -63,6 +63,17 @@ describe('a reprint of the day', () => {
     const same = after.filter((s) => s.kind === 'helpers' && JSON.stringify(s.rows) === JSON.stringify(before.find((b) => b.id === s.id)?.rows));
     for (const sheet of same) expect([sheet.version, sheet.issued, bars(sheet)]).toEqual(['A', true, 0]);
     expect(after.filter((s) => s.kind === 'helpers' && !s.issued).length).toBeGreaterThan(0);
+  });
+
+  it('names the pages out of date, each job with the minute it was printed at and the one it has now', () => {
+    expect(stalePages(plan(printed), f)).toEqual([]);
+    expect(stalePages(plan(first), f)).toEqual([]);
+    const stale = stalePages(plan(moved), f);
+    expect(stale.map((p) => `helper-${p.person}`)).toEqual(after.filter((s) => s.kind === 'helpers' && !s.issued).map((s) => s.id));
+    const at = (event: Event): string => f.clock(plan(event).day.tasks.find((t) => t.id === tables.key)!.start);
+    expect(stale.flatMap((p) => p.moved)).toContainEqual({ job: 'Set up tables, plates and cups', was: at(first), now: at(moved) });
+    const bare: Event = { ...moved, issuedSheets: moved.issuedSheets.map(({ rows: _rows, ...letter }) => letter) };
+    expect(stalePages(plan(bare), f)).toEqual([]);
   });
 
   it('marks one time among many inside its row: the old one stands in brackets behind it', () => {
