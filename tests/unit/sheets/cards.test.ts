@@ -54,6 +54,18 @@ describe('the emergency card', () => {
     for (const part of ['Do not fight the fire', 'call 999', 'at least 30 minutes']) expect(uk).toContain(part);
     for (const card of [eu, uk]) expect(card).toContain('Never water, and never move the pan');
   });
+  it.each([
+    ['eu', '112 works everywhere', 'class F is made', ['911', 'class K']], ['us', '911 in the United States', 'class K is made', ['112', 'class F']],
+    ['uk', '999 or 112', 'Do not fight the fire', ['911', 'extinguisher']], ['household', 'elsewhere write yours above', 'class F (Europe) or K (United States)', []],
+  ] as const)('has the number and the extinguisher of the region: %s', (safetyProfile, number, fire, none) => {
+    const card = with2({}, { safetyProfile });
+    for (const part of [number, fire, 'stay on the line']) expect(card).toContain(part);
+    for (const part of none) expect(card).not.toContain(part);
+  });
+  it('leaves a line for who carries an injector, where that is asked for and not yet known', () => {
+    expect(with2({ printInjectors: true })).toContain('Carries an injector');
+    expect(with2({})).not.toContain('Carries an injector');
+  });
   it('has 20 minutes of cool running water (rule SC-08) and fumes where gas burns (rule GC-03)', () => {
     const card = with2({});
     for (const part of ['Cool running water on it for 20 minutes', 'three hours', 'No ice', 'every child', 'larger than 3 cm', 'Headache, dizziness']) expect(card).toContain(part);
