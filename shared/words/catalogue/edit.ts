@@ -29,7 +29,8 @@ export const editWords = {
   'edit.opened': 'opened',
   'edit.undone': (p: { readonly step: Inner }) => `Taken back: ${String(p.step)}`,
   'edit.redone': (p: { readonly step: Inner }) => `Done again: ${String(p.step)}`,
-  'edit.addFor': (p: { readonly step: Inner; readonly to: string; readonly dish: string }) => `${String(p.step)}; ${p.to} is for ${p.dish}`,
+  'edit.addFor': (p: { readonly step: Inner; readonly to: string; readonly dishes: readonly string[] }, f) => `${String(p.step)}; ${p.to} is for ${f.list([...p.dishes])}`,
+  'edit.withStation': (p: { readonly step: Inner; readonly name: string }) => `${String(p.step)}; ${p.name} is a fry station too`,
   'edit.holds': (p: { readonly name: string; readonly dish: string | null }) => (p.dish === null ? `${p.name}: for any drink` : `${p.name}: for ${p.dish}`),
 
   'edit.headcount': (p: { readonly before: { readonly adults: number; readonly children: number }; readonly after: { readonly adults: number; readonly children: number } }, f) => {

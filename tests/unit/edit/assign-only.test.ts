@@ -41,6 +41,51 @@ describe('one hot drink and one flask', () => {
   });
 });
 
+describe('several drinks and flasks', () => {
+  const coffee = { ...tea, id: 'coffee', name: 'Coffee' };
+  const milky = { ...tea, id: 'milk-tea', name: 'Milk tea', brewing: { ...tea.brewing, method: 'boilWithMilk' as const, milkShare: 0.5 } };
+  const both = [tea, coffee].reduce((e, r) => done(edit.addDish(withTea(e, r), { id: r.id, recipe: r.id })), empty);
+
+  it('each flask added is for the first hot drink that stands nowhere yet', () => {
+    const two = done(edit.addDispenser(done(edit.addDispenser(both, flask(1))), flask(2)));
+    expect(two.kitchen.dispensers.map((d) => d.dish)).toEqual(['ginger-tea', 'coffee']);
+  });
+  it('no jug without insulation, and milk only where it is fit for milk', () => {
+    expect(done(edit.addDispenser(both, { ...flask(1), insulation: 'none' })).kitchen.dispensers[0]?.dish).toBeUndefined();
+    const milk = done(edit.addDish(withTea(empty, milky), { id: 'milk-tea', recipe: 'milk-tea' }));
+    expect(done(edit.addDispenser(milk, flask(1))).kitchen.dispensers[0]?.dish).toBeUndefined();
+    expect(done(edit.addDispenser(milk, { ...flask(1), fitForMilk: true })).kitchen.dispensers[0]?.dish).toBe('milk-tea');
+  });
+});
+
+describe('fried dishes and the only fry station', () => {
+  const frying = { pieceBatterG: 15, fryMinutes: 4 };
+  const fried = (id: string, name: string) => ({ id, name, role: 'friedSnack' as const, yield: { amount: { amount: '1', unit: 'kg' as const }, portions: 10 }, ingredients, frying });
+  const pan = { id: 'pan', name: 'Deep pan', shape: 'straight' as const, rimMm: 300, depthMm: 140, oilLitres: 2.5, burner: 'burner-1' };
+  const onMenu = (e: Event, id: string, name: string): edit.EditResult => edit.addDish(withTea(e, fried(id, name)), { id, recipe: id });
+
+  it('the first pan is a fry station for all of them, in one step that one undo takes back', () => {
+    const menu = done(onMenu(done(onMenu(empty, 'rings', 'Rings')), 'puffs', 'Puffs'));
+    const added = edit.addPan(menu, pan);
+    expect(done(added).kitchen.stations).toEqual([{ id: 'station-1', name: 'Deep pan', pans: ['pan'], dishes: ['rings', 'puffs'] }]);
+    expect(said(added)).toBe('pan Deep pan added; Deep pan is a fry station too; Deep pan is for Rings and Puffs');
+  });
+  it('a fried dish added later goes there too; one that was taken out of it stays out', () => {
+    const one = done(edit.addPan(done(onMenu(empty, 'rings', 'Rings')), pan));
+    const two = done(onMenu(one, 'puffs', 'Puffs'));
+    expect(two.kitchen.stations[0]?.dishes).toEqual(['rings', 'puffs']);
+    const less = done(edit.changeStation(two, 'station-1', { dishes: ['puffs'] }));
+    expect(done(onMenu(less, 'bites', 'Bites')).kitchen.stations[0]?.dishes).toEqual(['puffs', 'bites']);
+  });
+  it('a second pan makes no second station, and with two stations nothing is guessed', () => {
+    const one = done(edit.addPan(empty, pan));
+    const two = done(edit.addPan(one, { ...pan, id: 'pan-2', name: 'Wok' }));
+    expect(two.kitchen.stations.map((s) => s.pans)).toEqual([['pan']]);
+    const stations = done(edit.addStation(two, { id: 'other', name: 'Other', pans: ['pan-2'] }));
+    expect(done(onMenu(stations, 'rings', 'Rings')).kitchen.stations.map((s) => s.dishes)).toEqual([[], []]);
+  });
+});
+
 describe('names of steps', () => {
   it('never hold empty brackets', () => {
     expect(said(edit.changeWave(empty, 'wave-1', { counts: { adult: 7 } }))).toBe('wave All guests changed (how many come)');

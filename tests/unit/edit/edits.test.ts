@@ -86,7 +86,7 @@ describe('things of the kitchen', () => {
   it('are refused with a short name twice, or too many', () => {
     expect(refusal(edit.addBurner(start, { id: 'burner-1', name: 'Again', kind: 'gas', ratedW: 2000 }))[0]).toBe('kitchen.burners[1].id');
     let full = start;
-    for (let n = 0; n < 9; n++) full = done(edit.addStation(full, { id: `s${n}`, name: 'S', pans: ['wok'] }));
+    for (let n = start.kitchen.stations.length; n < 10; n++) full = done(edit.addStation(full, { id: `s${n}`, name: 'S', pans: ['wok'] }));
     expect(refusal(edit.addStation(full, { id: 'last', name: 'S', pans: ['wok'] }))[1]).toBe('There are 10 already, and no more fit. Take a fry station out first.');
   });
   it('cannot be taken out while something stands on them', () => {
