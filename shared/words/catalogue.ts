@@ -3,6 +3,7 @@ import { buyingWords } from './catalogue/buying';
 import { calendarWords } from './catalogue/calendar';
 import { calibrationWords } from './catalogue/calibration';
 import { commandWords } from './catalogue/command';
+import { cookingWords } from './catalogue/cooking';
 import { dayJobsWords } from './catalogue/day-jobs';
 import { dayClashWords } from './catalogue/day-clash';
 import { dayRemedyWords } from './catalogue/day-remedy';
@@ -37,7 +38,7 @@ import { viewRecipesWords } from './catalogue/view-recipes';
 
 /** Every sentence and label on screen, on paper and in the terminal. One language today; a second one is a second object of this type. */
 export const catalogue = {
-  ...boardWords, ...buyingWords, ...calendarWords, ...calibrationWords, ...commandWords, ...dayClashWords, ...dayJobsWords, ...dayRemedyWords, ...drinksWords, ...editWords, ...eventWords, ...fryingWords, ...guestsWords,
+  ...boardWords, ...buyingWords, ...calendarWords, ...calibrationWords, ...commandWords, ...cookingWords, ...dayClashWords, ...dayJobsWords, ...dayRemedyWords, ...drinksWords, ...editWords, ...eventWords, ...fryingWords, ...guestsWords,
   ...hostWords, ...kitchenWords, ...measuringWords, ...ownFigureWords, ...menuWords, ...recipeWords, ...recipeFiguresWords, ...reportWords, ...rulesWords, ...safetyWords, ...safetyPlaceWords, ...sheetsWords, ...sheetsCardsWords, ...sheetsChecklistsWords, ...sheetsLabelsWords, ...shelfWords, ...shellWords,
   ...timelineWords, ...unitsWords, ...viewFirstBatchWords, ...viewPrecautionsWords, ...viewPrepWords, ...viewRecipesWords, ...viewRecipeEditWords,
 } as const;

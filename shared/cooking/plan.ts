@@ -1,0 +1,52 @@
+import type { Event } from '../event';
+import { computed, countOf, figure, workingOf, type Figure } from '../figure';
+import { settle } from '../household';
+import type { DishPlan, MenuPlan } from '../menu';
+import { cookingsOf, type Range } from './cookings';
+import { keepingOf, type Keeping } from './keeping';
+import { bowlsNote, potNote, turnsNote } from './notes';
+import { potLitres } from './pot-litres';
+import { goesFor, usableOfLargest } from './pots';
+import { servingsOf } from './servings';
+import { isMealRecipe, usesPot } from './step-minutes';
+import type { Cooking, CookingPlan, DishCooking, PotUse, Serving } from './types';
+
+const countFigure = (cookings: readonly Cooking[]): Figure => figure(cookings.length, '', () => workingOf('cooking.count', [
+  computed('portions', { word: 'cooking.term.portionsOfEach' }, cookings.map((c) => c.portions), 'portions', 'cooking.method.servings'),
+], countOf('portions')));
+
+const largestOf = (servings: readonly Serving[]): number => servings.reduce((n, s) => Math.max(n, s.portions), 0);
+
+function potOf(event: Event, dish: DishPlan, cookings: readonly Cooking[]): PotUse | null {
+  if (!dish.recipe.steps.some(usesPot)) return null;
+  const litres = potLitres(event, dish, largestOf(cookings));
+  const usable = usableOfLargest(event);
+  return { litres, usable, goes: usable === null ? null : goesFor(litres, usable) };
+}
+
+/** Fresh bowls: the fewest that stand no longer than they may, so that two dishes may be changed together a little sooner. */
+const bowlsOf = (event: Event, dish: DishPlan, { bowl }: Keeping): readonly Serving[] =>
+  (bowl === null ? [] : servingsOf(dish.demand, Math.max(15, bowl.value - settle(event, 'serve.spare').value)));
+
+function planDish(range: Range, dish: DishPlan): DishCooking[] {
+  const { event } = range;
+  const entry = event.menu.dishes.find((d) => d.id === dish.id);
+  if (entry === undefined || dish.broughtBy !== undefined || dish.firstServed === null || dish.portions.value <= 0 || !isMealRecipe(dish.recipe)) return [];
+  const keeping = keepingOf(event, entry, dish.recipe);
+  const cookings = cookingsOf(range, dish, keeping);
+  const pot = potOf(event, dish, cookings);
+  const bowls = entry.served.kind === 'fixed' ? [] : bowlsOf(event, dish, keeping);
+  const notes = [potNote(event, dish, pot, cookings, keeping), turnsNote(event, entry, dish, keeping, cookings), bowlsNote(dish, keeping, bowls.length, largestOf(bowls))].flatMap((n) => n ?? []);
+  return [{ dish: dish.id, name: dish.name, keeps: keeping.minutes, place: keeping.place, isHeldHot: keeping.isHeldHot, count: countFigure(cookings), cookings, pot, bowls: bowls.length > 1 ? bowls : [], bowlStands: keeping.bowl, notes }];
+}
+
+/**
+ * How each dish of the meal is cooked and put out: cooked as often as it has to be to stay within its keeping time while it is served, in as many goes
+ * or pots as hold it, and, where it stands on the table cold, in fresh bowls from the fridge.
+ * @param brewing pots in which drinks are brewed; others are taken first.
+ */
+export function planCooking(event: Event, menu: MenuPlan, brewing: ReadonlySet<string>): CookingPlan {
+  const range: Range = { event, load: new Map(), brewing };
+  const dishes = menu.dishes.flatMap((dish) => planDish(range, dish));
+  return { dishes, notes: dishes.flatMap((d) => d.notes) };
+}
