@@ -10,6 +10,7 @@ import { byRole, findRecipes } from '../../../src-renderer/views/menu/recipes/fi
 import { firstAnswer, keptLines, openLines, ownFood, settle, startFood, typedAnswer } from '../../../src-renderer/views/menu/recipes/line-answer';
 import { moved } from '../../../src-renderer/views/menu/recipes/moved';
 import { duplicateRecipe, freeId, putOnMenu, shortName } from '../../../src-renderer/views/menu/recipes/put-on-menu';
+import { otherNamedRecipes, otherNamesOf } from '../../../src-renderer/views/menu/recipes/search-words';
 import { finish, firstForm, weighed } from '../../../src-renderer/views/menu/recipes/settle-form';
 import { pastedRecipes } from '../../../src-renderer/views/menu/recipes/text-recipe';
 import { withoutStep } from '../../../src-renderer/views/menu/recipes/without-step';
@@ -85,6 +86,28 @@ describe('finding a recipe', () => {
     expect(findRecipes(shelf, '  ', wordsOf)).toBe(shelf);
   });
 
+  it.each([
+    ['chili', 'blistered-peppers'], ['chilli', 'blistered-peppers'], ['fried chillies', 'blistered-peppers'], ['chilli peppers', 'blistered-peppers'], ['salted peppers', 'blistered-peppers'],
+    ['chai', 'spiced-milk-tea'], ['tea with milk', 'spiced-milk-tea'], ['milk tea', 'spiced-milk-tea'], ['greens fritters', 'greens-fritters'], ['fritters with onion', 'onion-fritters'], ['pakora', 'onion-fritters'],
+    ['zucchini', 'courgette-corn-fritters'], ['eggplant', 'aubergine-rounds'], ['yogurt dip', 'mint-yoghurt-dip'], ['dip with yogurt', 'mint-yoghurt-dip'], ['dal', 'split-peas-tomato'], ['CHAÍ', 'spiced-milk-tea'], ['cilantro', 'green-herb-dip'],
+  ])('finds by other words and spellings: %s', (typed, id) => {
+    expect(findRecipes(shelf, typed, wordsOf).map((one) => one.id)).toContain(id);
+  });
+
+  it('finds the same in any order of the words, and not everything', () => {
+    for (const typed of ['chilli', 'chai', 'fritters', 'milk tea']) {
+      const found = findRecipes(shelf, typed, wordsOf);
+      expect(found.length).toBeGreaterThan(0);
+      expect(found.length).toBeLessThan(shelf.length / 2);
+      expect(findRecipes(shelf, typed.split(' ').toReversed().join(' '), wordsOf)).toEqual(found);
+    }
+  });
+
+  it('knows other names only of recipes that are there', () => {
+    for (const one of shelf) for (const word of otherNamesOf(one.id).split(' ')) expect(findRecipes([one], word, () => '')).toEqual([one]);
+    expect(otherNamedRecipes.filter((id) => !shelf.some((one) => one.id === id))).toEqual([]);
+  });
+
   it('groups every recipe once, in the order of the meal', () => {
     const groups = byRole(shelf);
     expect(groups.flatMap((group) => group.recipes)).toHaveLength(shelf.length);
@@ -151,6 +174,12 @@ describe('settling a line', () => {
   });
 });
 
+const own = (text: string, food: string) => {
+  const line = settle({ food, amount: text, preparation: '', toTaste: false });
+  if ('problem' in line) throw new Error('expected a line');
+  return { ...typedAnswer(text), settled: line };
+};
+
 describe('finishing a recipe taken in', () => {
   const imported = only(pastedRecipes(page04));
   const answers = imported.lines.map(firstAnswer);
@@ -184,11 +213,6 @@ describe('finishing a recipe taken in', () => {
   });
 
   it('starts the yield from what can be weighed, names what cannot, and asks only when nothing can', () => {
-    const own = (text: string, food: string) => {
-      const line = settle({ food, amount: text, preparation: '', toTaste: false });
-      if ('problem' in line) throw new Error('expected a line');
-      return { ...typedAnswer(text), settled: line };
-    };
     const some = [own('2 kg', 'onion'), own('3', 'moon-roots'), own('80 ml', 'special-stuff')];
     expect(weighed(some)).toEqual({ amount: { amount: '2080', unit: 'g' }, without: ['moon-roots'] });
     expect(finish(empty, { ...imported, lines: [] }, some, { ...form, made: '' })).toMatchObject({ recipe: { yield: { amount: { amount: '2080', unit: 'g' } } } });

@@ -29,7 +29,7 @@ export function SettleSteps({ steps, times, onChange }: SettleStepsProps) {
             const name = `${t('view.recipes.step')} ${at + 1}`;
             return (
               <tr key={`${at} ${step.text}`} data-step={at + 1}>
-                <td><div className={styles['stepName']}><span className={styles['number']}>{at + 1}</span><p>{step.text}</p></div></td>
+                <td className={styles['told']}>{at + 1}. {step.text}</td>
                 <td className={styles['minutes']}><NumberField label={`${name}: ${t('view.recipes.active')}`} bare unit="min" value={times[at]?.active ?? 0} min={0} max={longest} decimals={1} onCommit={(active) => set(at, { active })} /></td>
                 <td className={styles['minutes']}><NumberField label={`${name}: ${t('view.recipes.passive')}`} bare unit="min" value={times[at]?.passive ?? 0} min={0} max={longest} decimals={1} onCommit={(passive) => set(at, { passive })} /></td>
               </tr>
