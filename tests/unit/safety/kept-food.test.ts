@@ -7,8 +7,8 @@ const cold = { keeps: { place: 'cold', minutes: 1440 } };
 const made = (steps: readonly unknown[], ingredients: readonly string[] = ['potato'], rest = {}) => dish(recipe('d', ingredients, { steps, ...rest }));
 const precautions = (p: Readonly<Record<string, unknown>>, more: Readonly<Record<string, unknown>> = {}) => ({ event: { precautions: p, ...more } });
 
+const eggs = (p: Readonly<Record<string, unknown>>, kitchen = {}, ingredients = ['egg']): Given => ({ dishes: [made([], ingredients)], ...precautions(p, { kitchen }) });
 describe('CH-04: shell eggs', () => {
-  const eggs = (p: Readonly<Record<string, unknown>>, kitchen = {}, ingredients = ['egg']): Given => ({ dishes: [made([], ingredients)], ...precautions(p, { kitchen }) });
   it('warns where they stand in a warm room, with the temperature of the room', () => expect(found(judge(eggs({ eggsChilled: false }, { roomC: 22 })), 'CH-04')).toMatchObject([{ level: 'warn', measured: { value: 22, unit: 'degC' }, limit: { value: 7, unit: 'degC' } }]));
   it('warns where the fridge itself is too warm', () => expect(found(judge(eggs({ eggsChilled: true }, { fridgeC: 7.5 })), 'CH-04')).toMatchObject([{ measured: { value: 7.5 } }]));
   it('is in order at 7 °C, in a cool larder, and without eggs', () => {
@@ -22,8 +22,8 @@ describe('CH-04: shell eggs', () => {
   });
 });
 
+const hot = (cookedC: number | undefined, ingredients: readonly string[], place = 'hot'): Given => ({ dishes: [made([], ingredients)], holding: { d: { place, temperatureC: 65 } }, ...precautions(cookedC === undefined ? {} : { cookedC }) });
 describe('ED-01 and ED-02: off the heat, to wait hot', () => {
-  const hot = (cookedC: number | undefined, ingredients: readonly string[], place = 'hot'): Given => ({ dishes: [made([], ingredients)], holding: { d: { place, temperatureC: 65 } }, ...precautions(cookedC === undefined ? {} : { cookedC }) });
   it.each([[67.9, ['stop']], [68, []]] as const)('ED-01: an egg dish at %f °C', (c, levels) => expect(found(judge(hot(c, ['egg', 'potato'])), 'ED-01').map((f) => f.level)).toEqual(levels));
   it.each([[56.9, ['stop']], [57, []]] as const)('ED-02: vegetables at %f °C', (c, levels) => expect(found(judge(hot(c, ['potato'])), 'ED-02').map((f) => f.level)).toEqual(levels));
   it('names what was measured and the limit of each', () => {
@@ -38,12 +38,12 @@ describe('ED-01 and ED-02: off the heat, to wait hot', () => {
   it('ask how hot it leaves the heat', () => expect([stands(judge(hot(undefined, ['egg'])), 'ED-01'), stands(judge(hot(undefined, ['potato'])), 'ED-02')]).toEqual(['needs', 'needs']));
 });
 
+// Mixed until 10:00 (600), in the cold at `chilled`.
+const dip = (chilled: number, rest: Readonly<Record<string, unknown>> = {}): Given => ({
+  dishes: [made([{ ...step('m', 'mix', 0), active: { fixed: 10 } }, step('c', 'chill', 60, cold)], ['yoghurt'], rest)], holding: { d: { place: 'cold', temperatureC: 4 } },
+  tasks: [task('step/m/d', 'step', 590, 600, { dish: 'd' }), task('step/c/d', 'step', chilled - 60, chilled, { dish: 'd' })],
+});
 describe('CO-02: mixed cold and chilled', () => {
-  // Mixed until 10:00 (600), in the cold at `chilled`.
-  const dip = (chilled: number, rest: Readonly<Record<string, unknown>> = {}): Given => ({
-    dishes: [made([{ ...step('m', 'mix', 0), active: { fixed: 10 } }, step('c', 'chill', 60, cold)], ['yoghurt'], rest)], holding: { d: { place: 'cold', temperatureC: 4 } },
-    tasks: [task('step/m/d', 'step', 590, 600, { dish: 'd' }), task('step/c/d', 'step', chilled - 60, chilled, { dish: 'd' })],
-  });
   it('warns after four hours, and shows the hours worked out', () => {
     const [f] = found(judge(dip(841)), 'CO-02');
     expect(f).toMatchObject({ level: 'warn', limit: { value: 4, unit: 'h' } });
@@ -65,6 +65,7 @@ describe('CO-02: mixed cold and chilled', () => {
 
 const soup = (kg: number): Pick<Given, 'dishes'> => ({ dishes: [{ ...made([step('b', 'simmer', 30), step('c', 'cool', 60, cold)]), totalFigure: fig(kg, 'kg') }] });
 const trays = (kg: number, p: Readonly<Record<string, unknown>>): Given => ({ ...soup(kg), ...precautions(p) });
+const asks = (p: Readonly<Record<string, unknown>>) => judge(trays(7.2, p)).notChecked.find((n) => n.rule === 'CO-03')?.needs;
 describe('CO-03: how deep it lies', () => {
   const two = { coolTrays: 2, coolTrayLongCm: 30, coolTrayWideCm: 20 };
   it('warns above 5 cm, says how many trays are wanted, and shows the depth worked out', () => {
@@ -83,7 +84,6 @@ describe('CO-03: how deep it lies', () => {
     expect(stands(judge({ dishes: [{ ...made([step('b', 'simmer', 30)]), totalFigure: fig(90, 'kg') }], ...precautions(two) }), 'CO-03')).toBe('in order');
   });
   it('asks for trays, then for their floor', () => {
-    const asks = (p: Readonly<Record<string, unknown>>) => judge(trays(7.2, p)).notChecked.find((n) => n.rule === 'CO-03')?.needs;
     expect([asks({}), asks({ coolTrays: 2 }), asks({ coolTrays: 2, coolTrayLongCm: 30 })].map((n) => (n?.id === 'safety.needs.fact' ? n.params.field : ''))).toEqual(['coolTrays', 'coolTrayLongCm', 'coolTrayWideCm']);
   });
 });
@@ -96,21 +96,21 @@ describe('CO-04: whole in its pot', () => {
   });
 });
 
+const tin = (temperatureC: number | undefined): Given => ({ dishes: [made([step('r', 'reheat', 10)], ['beans-canned'])], holding: { d: { place: 'hot', ...(temperatureC === undefined ? {} : { temperatureC }) } } });
+const warm = (way: string | undefined, stand: number): Given => ({ dishes: [made([step('r', 'reheat', stand, { active: { fixed: 4 } })])], ...precautions(way === undefined ? {} : { reheatIn: way }) });
 describe('RH-02 and RH-03: reheating', () => {
-  const warm = (way: string | undefined, stand: number): Given => ({ dishes: [made([step('r', 'reheat', stand, { active: { fixed: 4 } })])], ...precautions(way === undefined ? {} : { reheatIn: way }) });
   it.each([[1, ['caution']], [2, []]] as const)('RH-02: %d minutes to stand after the microwave', (m, levels) => expect(found(judge(warm('microwave', m)), 'RH-02').map((f) => f.level)).toEqual(levels));
   it('RH-02 is silent for pot and oven, asks when nothing is said, and wants nothing where nothing is reheated', () => {
     expect([stands(judge(warm('pot', 0)), 'RH-02'), stands(judge(warm('oven', 0)), 'RH-02'), stands(judge(warm(undefined, 0)), 'RH-02'), stands(judge({}), 'RH-02')]).toEqual(['in order', 'in order', 'needs', 'in order']);
   });
   it('RH-03: food from a sealed tin is held like any other, and told there', () => {
-    const tin = (temperatureC: number | undefined): Given => ({ dishes: [made([step('r', 'reheat', 10)], ['beans-canned'])], holding: { d: { place: 'hot', ...(temperatureC === undefined ? {} : { temperatureC }) } } });
     expect(found(judge(tin(56)), 'HH-01')).toMatchObject([{ limit: { value: 57 } }]);
     expect([stands(judge(tin(57)), 'HH-01'), stands(judge(tin(57)), 'RH-03'), stands(judge(tin(undefined)), 'RH-03')]).toEqual(['in order', 'in order', 'needs']);
   });
 });
 
+const kept = (value: number, rest = {}): Given => ({ dishes: [made([], ['potato'], rest)], event: { houseFigures: [{ figure: 'prep.leftoverDays', value, unit: 'd', why: 'habit' }] } });
 describe('LO-01: how long leftovers keep', () => {
-  const kept = (value: number, rest = {}): Given => ({ dishes: [made([], ['potato'], rest)], event: { houseFigures: [{ figure: 'prep.leftoverDays', value, unit: 'd', why: 'habit' }] } });
   it('warns above three days, with the days in force', () => {
     const [f] = found(judge(kept(4)), 'LO-01');
     expect(f).toMatchObject({ level: 'warn', measured: { value: 4, unit: 'd' }, limit: { value: 3, unit: 'd' } });
@@ -122,8 +122,8 @@ describe('LO-01: how long leftovers keep', () => {
   });
 });
 
+const pot = (steps: readonly unknown[], ingredients = ['red-lentils'], rest = {}): Given => ({ dishes: [made(steps, ingredients, rest)] });
 describe('PR-09: beans and lentils of every kind are cooked', () => {
-  const pot = (steps: readonly unknown[], ingredients = ['red-lentils'], rest = {}): Given => ({ dishes: [made(steps, ingredients, rest)] });
   it('cautions where no step puts them on the heat', () => expect(found(judge(pot([step('s', 'soak', 60), step('m', 'mix', 10)])), 'PR-09')).toMatchObject([{ level: 'caution', measured: { value: 0, unit: 'min' } }]));
   it.each(['boil', 'simmer', 'bake', 'griddle'])('is in order where they %s', (does) => expect(stands(judge(pot([step('b', does, 20)])), 'PR-09')).toBe('in order'));
   it('counts minutes for each kilogram too', () => expect(stands(judge(pot([{ id: 'b', name: 'b', does: 'boil', passive: { perKg: 10 } }])), 'PR-09')).toBe('in order'));

@@ -6,12 +6,12 @@ import { batch, dish, fig, flask, found, judge, recipe, stands, task, type Given
 const precautions = (p: Readonly<Record<string, unknown>>) => ({ event: { precautions: p } });
 const worked = (g: Given, rule: string): number => { const [f] = found(judge(g), rule); return f?.figure === undefined ? Number.NaN : recompute(f.figure.working()); };
 
+// One portion a minute from noon, for so many minutes.
+const table = (length: number, changed: boolean | undefined, place = 'cold'): Given => ({
+  dishes: [dish(recipe('d', ['potato']), { portions: fig(length, 'portions'), demand: { fromMinute: minutes(720), values: Array.from({ length }, () => 1) }, lastServed: 720 + length })],
+  holding: { d: { place, temperatureC: place === 'hot' ? 65 : 4 } }, ...precautions(changed === undefined ? {} : { platesChanged: changed }),
+});
 describe('TC-07: small platters', () => {
-  // One portion a minute from noon, for so many minutes.
-  const table = (length: number, changed: boolean | undefined, place = 'cold'): Given => ({
-    dishes: [dish(recipe('d', ['potato']), { portions: fig(length, 'portions'), demand: { fromMinute: minutes(720), values: Array.from({ length }, () => 1) }, lastServed: 720 + length })],
-    holding: { d: { place, temperatureC: place === 'hot' ? 65 : 4 } }, ...precautions(changed === undefined ? {} : { platesChanged: changed }),
-  });
   it('cautions where one platter serves longer than two hours, with what two hours take', () => {
     expect(found(judge(table(180, false)), 'TC-07')).toMatchObject([{ level: 'caution', measured: { value: 180, unit: 'portions' }, limit: { value: 120 } }]);
     expect(found(judge(table(180, false, 'hot')), 'TC-07')).toHaveLength(1);
@@ -25,10 +25,10 @@ describe('TC-07: small platters', () => {
   });
 });
 
+const jug = (hours: number, holding: Readonly<Record<string, { readonly place: string; readonly temperatureC?: number }>> | undefined, roomC = 21, id = 'milk-whole'): Given => ({
+  dishes: [dish(recipe('d', [id], { role: 'condiment' }), { firstServed: 720, lastServed: 720 + hours * 60 })], ...(holding === undefined ? {} : { holding }), event: { kitchen: { roomC } },
+});
 describe('ED-05: the milk jug', () => {
-  const jug = (hours: number, holding: Readonly<Record<string, { readonly place: string; readonly temperatureC?: number }>> | undefined, roomC = 21, id = 'milk-whole'): Given => ({
-    dishes: [dish(recipe('d', [id], { role: 'condiment' }), { firstServed: 720, lastServed: 720 + hours * 60 })], ...(holding === undefined ? {} : { holding }), event: { kitchen: { roomC } },
-  });
   const cold = { d: { place: 'cold' } };
   it.each([[2, []], [2.1, ['warn']]] as const)('out for %f hours', (h, levels) => expect(found(judge(jug(h, cold)), 'ED-05').map((f) => f.level)).toEqual(levels));
   it('halves the time in a hot room', () => expect(found(judge(jug(1.5, cold, 33)), 'ED-05')).toMatchObject([{ measured: { value: 1.5 }, limit: { value: 1, unit: 'h' } }]));
@@ -45,15 +45,15 @@ describe('ED-05: the milk jug', () => {
   it('is about milk and cream alone', () => expect(stands(judge(jug(3, cold, 21, 'coconut-milk')), 'ED-05')).toBe('in order'));
 });
 
+const fill = (at: number) => ({ dispenser: 'tea-flask', at: minutes(at), litres: 5, round: 1, leftLitres: 0, trips: 1 });
+const iced = dish(recipe('tea', ['tea-leaf'], { brewing: { method: 'infuse', hot: false, cupMl: 200 } }), { servedAs: 'cup' });
+const round = (readyAt: number, madeAhead = false) => ({
+  number: 1, drink: 'tea', pot: 'pot', burner: null, inUrn: false, startAt: minutes(readyAt - 20), boilAt: minutes(readyAt - 5), readyAt: minutes(readyAt), startHands: 1, finishHands: 1, litres: 5,
+  waterLitres: fig(5, 'L'), heatMinutes: fig(10, 'min'), ingredients: [], madeAhead, note: null,
+});
+// The flask holds something from noon for an hour: its last minute is 12:59 (779).
+const tea = (readyAt: number, rest: Partial<Given> = {}): Given => ({ dishes: [iced], dispensers: [flask('tea', Array.from({ length: 60 }, () => 6))], rounds: [round(readyAt)], fills: [fill(720)], ...rest });
 describe('ED-07: iced tea', () => {
-  const iced = dish(recipe('tea', ['tea-leaf'], { brewing: { method: 'infuse', hot: false, cupMl: 200 } }), { servedAs: 'cup' });
-  const round = (readyAt: number, madeAhead = false) => ({
-    number: 1, drink: 'tea', pot: 'pot', burner: null, inUrn: false, startAt: minutes(readyAt - 20), boilAt: minutes(readyAt - 5), readyAt: minutes(readyAt), startHands: 1, finishHands: 1, litres: 5,
-    waterLitres: fig(5, 'L'), heatMinutes: fig(10, 'min'), ingredients: [], madeAhead, note: null,
-  });
-  const fill = (at: number) => ({ dispenser: 'tea-flask', at: minutes(at), litres: 5, round: 1, leftLitres: 0, trips: 1 });
-  // The flask holds something from noon for an hour: its last minute is 12:59 (779).
-  const tea = (readyAt: number, rest: Partial<Given> = {}): Given => ({ dishes: [iced], dispensers: [flask('tea', Array.from({ length: 60 }, () => 6))], rounds: [round(readyAt)], fills: [fill(720)], ...rest });
   it('cautions above eight hours from brewing to the last cup', () => {
     expect(found(judge(tea(779 - 481)), 'ED-07')).toMatchObject([{ level: 'caution', limit: { value: 8, unit: 'h' }, about: ['tea'] }]);
     expect(worked(tea(779 - 481), 'ED-07')).toBeCloseTo(481 / 60, 12);
@@ -65,8 +65,8 @@ describe('ED-07: iced tea', () => {
   });
 });
 
+const pickle = (p: Readonly<Record<string, unknown>>, place = 'counter', ingredients = ['carrot', 'vinegar']): Given => ({ dishes: [dish(recipe('d', ingredients, { role: 'preserve', needsTemperatureControl: false }))], holding: { d: { place, temperatureC: 4 } }, ...precautions(p) });
 describe('BO-04: a pickle at room temperature', () => {
-  const pickle = (p: Readonly<Record<string, unknown>>, place = 'counter', ingredients = ['carrot', 'vinegar']): Given => ({ dishes: [dish(recipe('d', ingredients, { role: 'preserve', needsTemperatureControl: false }))], holding: { d: { place, temperatureC: 4 } }, ...precautions(p) });
   it.each([[4.7, ['stop']], [4.6, []]] as const)('with pH %f', (picklePh, levels) => expect(found(judge(pickle({ picklePh })), 'BO-04').map((f) => f.level)).toEqual(levels));
   it('names what was measured', () => expect(found(judge(pickle({ picklePh: 5 })), 'BO-04')).toMatchObject([{ measured: { value: 5, unit: 'pH' }, limit: { value: 4.6 } }]));
   it('stops an untested recipe, takes a tested one, and believes the measurement before the recipe', () => {
@@ -77,9 +77,9 @@ describe('BO-04: a pickle at room temperature', () => {
   });
 });
 
+const line = (ingredient: string, grams: string) => ({ ingredient, amount: amountOf(grams, 'g'), perBowl: false, toTaste: false });
+const relish = (vinegar: string): Given => ({ dishes: [dish(recipe('d', ['carrot 800', 'vinegar 200'], { role: 'preserve' }), { factor: 2, lines: [line('carrot', '1600'), line('vinegar', vinegar)] })] });
 describe('BO-05: vinegar to vegetables', () => {
-  const line = (ingredient: string, grams: string) => ({ ingredient, amount: amountOf(grams, 'g'), perBowl: false, toTaste: false });
-  const relish = (vinegar: string): Given => ({ dishes: [dish(recipe('d', ['carrot 800', 'vinegar 200'], { role: 'preserve' }), { factor: 2, lines: [line('carrot', '1600'), line('vinegar', vinegar)] })] });
   it('warns where the share fell, and shows it worked out', () => {
     // 200 of 1,800 is 11.1 %, written are 20 %: 55.6 % of the share.
     const [f] = found(judge(relish('200')), 'BO-05');
@@ -91,9 +91,10 @@ describe('BO-05: vinegar to vegetables', () => {
   it('asks nothing of a preserve without vinegar', () => expect(stands(judge({ dishes: [dish(recipe('d', ['carrot 800'], { role: 'preserve' }), { lines: [line('carrot', '1600')] })] }), 'BO-05')).toBe('in order'));
 });
 
+const printed = (rows: Readonly<Record<string, Readonly<Record<string, string>>>> | undefined, sheet = 'labels') => ({ event: { issuedSheets: [{ sheet, id: sheet, version: 'A', at: '9:05', fingerprint: 'x', ...(rows === undefined ? {} : { rows }) }] } });
+const out = (needsTemperatureControl: boolean): Given => ({ dishes: [dish(recipe('d', ['potato'], { role: 'condiment', needsTemperatureControl }), { lastServed: 900 })], holding: { d: { place: 'counter' } } });
+const stew = (allergens: readonly ('milk' | 'sesame')[], ingredients = ['potato']) => dish(recipe('d', ingredients), { allergens });
 describe('AL-08 and AL-09: the cards', () => {
-  const stew = (allergens: readonly ('milk' | 'sesame')[], ingredients = ['potato']) => dish(recipe('d', ingredients), { allergens });
-  const printed = (rows: Readonly<Record<string, Readonly<Record<string, string>>>> | undefined, sheet = 'labels') => ({ event: { issuedSheets: [{ sheet, id: sheet, version: 'A', at: '9:05', fingerprint: 'x', ...(rows === undefined ? {} : { rows }) }] } });
   it('AL-08 warns where a card can only say "not checked", with how many', () => {
     expect(found(judge({ dishes: [stew([], ['moon-root', 'star-dust', 'potato'])] }), 'AL-08')).toMatchObject([{ level: 'warn', measured: { value: 2 }, limit: { value: 0 }, message: { params: { ingredient: 'moon root', others: 1 } } }]);
     expect(stands(judge({ dishes: [stew([])] }), 'AL-08')).toBe('in order');
@@ -109,12 +110,12 @@ describe('AL-08 and AL-09: the cards', () => {
   });
 });
 
+const uk = (temperatureC: number, place: string): Given => ({ dishes: [dish(recipe('d', ['potato']), { lastServed: 720 + 300 })], holding: { d: { place, temperatureC } }, event: { preferences: { safetyProfile: 'uk' } } });
+it('a dip out too long is one finding; a dry one has its own', () => {
+  expect(judge(out(true)).findings.map((f) => f.rule)).toEqual(['TC-01']);
+  expect(judge(out(false)).findings.map((f) => f.rule)).toEqual(['BO-06']);
+});
 describe('told once', () => {
-  it('a dip out too long is one finding; a dry one has its own', () => {
-    const out = (needsTemperatureControl: boolean): Given => ({ dishes: [dish(recipe('d', ['potato'], { role: 'condiment', needsTemperatureControl }), { lastServed: 900 })], holding: { d: { place: 'counter' } } });
-    expect(judge(out(true)).findings.map((f) => f.rule)).toEqual(['TC-01']);
-    expect(judge(out(false)).findings.map((f) => f.rule)).toEqual(['BO-06']);
-  });
   it('rice too cool is told by the rule for rice alone', () => {
     const rice: Given = { dishes: [dish(recipe('d', ['basmati-rice']))], holding: { d: { place: 'hot', temperatureC: 50 } } };
     expect(judge(rice).findings.map((f) => f.rule)).toEqual(['PR-07']);
@@ -125,7 +126,6 @@ describe('told once', () => {
     expect(judge(two).findings.map((f) => [f.rule, f.about[0]])).toEqual([['HH-01', 'e'], ['PR-07', 'd']]);
   });
   it('under the United Kingdom’s rules the used-up allowance is what is told', () => {
-    const uk = (temperatureC: number, place: string): Given => ({ dishes: [dish(recipe('d', ['potato']), { lastServed: 720 + 300 })], holding: { d: { place, temperatureC } }, event: { preferences: { safetyProfile: 'uk' } } });
     expect(judge(uk(50, 'hot')).findings.filter((f) => f.level === 'stop').map((f) => f.rule)).toEqual(['HH-03']);
     expect(judge(uk(9, 'cold')).findings.filter((f) => f.level === 'stop').map((f) => f.rule)).toEqual(['CH-03']);
   });
