@@ -79,3 +79,13 @@ export function heatingAgain(event: Event, load: SizedLoad, minutes: Figure): Fi
     rule: 'fry.heatAgain', terms: [power, worked('minutes', { word: 'frying.term.reheat' }, minutes)], sum: divide(times('rated', 'minutes'), 60_000),
   }));
 }
+
+/** Kilograms of bottled gas that give so much heat (kWh); null where the burner runs on current or on gas from the main, which no cylinder has to hold. */
+export function gasFor(event: Event, load: SizedLoad, energy: Figure): Figure | null {
+  const { burner } = load.inputs.state.burner;
+  if (burner.kind !== 'lpg' && burner.kind !== 'outdoorGas' && !(burner.kind === 'gas' && burner.cylinder !== undefined)) return null;
+  const heat = settle(event, 'gas.lpgMJkg');
+  return figure((energy.value * 3.6) / heat.value, 'kg', () => ({
+    rule: 'fry.pauseGas', terms: [worked('energy', { word: 'frying.term.pauseEnergy' }, energy), settledTerm('heat', heat)], sum: divide(times('energy', 3.6), 'heat'),
+  }));
+}

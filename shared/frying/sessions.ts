@@ -2,7 +2,7 @@ import type { Event } from '../event';
 import { computed } from '../figure';
 import { settle } from '../household';
 import { minutes } from '../measure';
-import { cooledAfter, heatingAgain, heatUpFrom, keepingHot } from './heat';
+import { cooledAfter, gasFor, heatingAgain, heatUpFrom, keepingHot } from './heat';
 import type { SizedLoad } from './load';
 import { heaviestLoad } from './oil';
 import type { DishSchedule } from './schedule';
@@ -56,8 +56,10 @@ function pauseOf(event: Event, load: SizedLoad, b: Batch, off: number, margin: n
   const length = computed('minutes', { word: 'frying.term.pause' }, b.dropAt - off, 'min', 'frying.method.schedule');
   const cooledC = cooledAfter(event, load, length);
   const reheatMinutes = heatUpFrom(event, load, { key: 'cold', label: { word: 'frying.term.cooledC' }, value: cooledC.value, unit: 'degC', figure: cooledC });
+  const lowKwh = keepingHot(event, load, length);
+  const offKwh = heatingAgain(event, load, reheatMinutes);
   return {
     station: b.station, pan: b.pan, from: minutes(off), to: minutes(b.dropAt), decision: 'low', lightAt: minutes(b.dropAt - margin - Math.ceil(reheatMinutes.value - 1e-9)),
-    cooledC, reheatMinutes, lowKwh: keepingHot(event, load, length), offKwh: heatingAgain(event, load, reheatMinutes),
+    cooledC, reheatMinutes, lowKwh, offKwh, lowKg: gasFor(event, load, lowKwh), offKg: gasFor(event, load, offKwh),
   };
 }

@@ -144,6 +144,9 @@ export interface OilPause {
   /** Gas or current of either way, kWh. */
   readonly lowKwh: Figure;
   readonly offKwh: Figure;
+  /** The same as bottled gas, kg; null where the burner burns none. */
+  readonly lowKg: Figure | null;
+  readonly offKg: Figure | null;
 }
 
 /** Temperature of a pan's oil, °C, one value a minute: the lowest in that minute. */

@@ -1,3 +1,4 @@
+import type { Figure } from '../../figure';
 import type { OilPause } from '../../frying';
 import type { Plan } from '../../plan';
 import { say, type Formats } from '../../words';
@@ -16,9 +17,12 @@ export function pauseWords(plan: Plan, f: Formats, names: Names, pause: OilPause
     return who.length === 0 ? say(f, 'sheets.fry.nobody') : f.list(who.map((p) => names.person(p)));
   };
   const stretch = { from: Number(pause.from), to: Number(pause.to), minutes: pause.to - pause.from };
-  if (pause.decision === 'low') return say(f, 'sheets.fry.pauseLow', { ...stretch, who: named(pause.from, pause.to), energy: f.figure(pause.lowKwh.value, 'kWh') });
+  const energy = (kwh: number, gas: Figure | null): string => (gas === null ? f.figure(kwh, 'kWh') : say(f, 'sheets.fry.pauseGas', { gas: f.figure(gas.value, 'kg') }));
+  const low = energy(pause.lowKwh.value, pause.lowKg);
+  const off = energy(pause.offKwh.value, pause.offKg);
+  if (pause.decision === 'low') return say(f, 'sheets.fry.pauseLow', { ...stretch, who: named(pause.from, pause.to), energy: low, off });
   return say(f, 'sheets.fry.pauseOff', {
     ...stretch, light: Number(pause.lightAt), who: named(pause.from - 1, pause.from), lighter: named(pause.lightAt, pause.lightAt + 1), reheat: Math.ceil(pause.reheatMinutes.value - 1e-9),
-    energy: f.figure(pause.offKwh.value, 'kWh'), low: f.figure(pause.lowKwh.value, 'kWh'),
+    energy: off, low,
   });
 }

@@ -11,8 +11,8 @@ export function Pause({ pause, pan, words }: { readonly pause: OilPause; readonl
   return (
     <p className={styles['pause']}>
       <strong>{words}.</strong>{' '}
-      {what.low} <FigureButton figure={pause.lowKwh} title={t('view.sheets.figureOf', { of, what: what.low })} />,{' '}
-      {what.off} <FigureButton figure={pause.offKwh} title={t('view.sheets.figureOf', { of, what: what.off })} />,{' '}
+      {what.low} <FigureButton figure={pause.lowKg ?? pause.lowKwh} title={t('view.sheets.figureOf', { of, what: what.low })} />,{' '}
+      {what.off} <FigureButton figure={pause.offKg ?? pause.offKwh} title={t('view.sheets.figureOf', { of, what: what.off })} />,{' '}
       {what.cooled} <FigureButton figure={pause.cooledC} title={t('view.sheets.figureOf', { of, what: what.cooled })} />
     </p>
   );

@@ -40,6 +40,15 @@ describe('a pause of the oil', () => {
     expect(pause!.lowKwh.value).toBeCloseTo((((1.6 * 156) / 0.4) * ((pause!.to - pause!.from) / 60)) / 1000, 9);
     expect(pause!.offKwh.value).toBeCloseTo((5 * pause!.reheatMinutes.value) / 60, 9);
   });
+  it('takes bottled gas by its heat: 12.86 kWh in a kilogram; current and mains gas are told in kWh alone', () => {
+    const bottled = fry(fryEvent({ burners: [{ ...gasRing, kind: 'lpg' }], more: wavesAt(720, 960) })).frying.pauses[0]!;
+    expect(bottled.lowKg!.value).toBeCloseTo((bottled.lowKwh.value * 3.6) / 46.3, 12);
+    expect(bottled.offKg!.value).toBeCloseTo(bottled.offKwh.value / 12.861, 4);
+    expect(figuresIn(bottled).flatMap((f) => [...workingFaults(f), ...wordFaults(f)])).toEqual([]);
+    expect([long.pauses[0]!.lowKg, long.pauses[0]!.offKg]).toEqual([null, null]);
+    const numbered = fry(fryEvent({ burners: [{ ...gasRing, cylinder: 'red' }], kitchen: { cylinders: [{ id: 'red', name: 'Red', gasKg: 11, place: 'outdoor' }] }, more: wavesAt(720, 960) })).frying.pauses[0]!;
+    expect(numbered.offKg!.value).toBeGreaterThan(0);
+  });
   it('shows figures that recompute, with words', () => {
     const all = [long, middling].flatMap((f) => figuresIn([f.pauses, f.oilEnds, f.waits, f.batchBound]));
     expect(all.length).toBeGreaterThan(30);
