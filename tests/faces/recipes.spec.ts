@@ -103,6 +103,19 @@ test.describe('taking a recipe in', () => {
     await expect(page.locator('tr[data-dish="cellar-stew"]')).toBeVisible();
   });
 
+  test('lets a recipe be looked at before it is chosen, and adds it in one press without', async ({ app: { page } }) => {
+    await page.getByLabel('Find by name or ingredient').fill('chai');
+    await page.getByRole('button', { name: 'Look at Spiced milk tea' }).click();
+    const look = page.locator('[data-look="spiced-milk-tea"]');
+    await expect(look).toContainText('cardamom');
+    await expectAccessible(page);
+    await night(page, () => expectReadable(page));
+    await page.getByRole('button', { name: 'Look at Spiced milk tea' }).click();
+    await expect(look).toBeHidden();
+    await page.getByRole('button', { name: 'Put Spiced milk tea on the menu' }).click();
+    await expect(page.locator('tr[data-dish="spiced-milk-tea"]')).toBeVisible();
+  });
+
   test('shows the minutes of each step, an estimate of what it makes, and the first thing missing', async ({ app: { page } }) => {
     await page.getByRole('button', { name: 'Paste a recipe' }).click();
     const many = Array.from({ length: 24 }, (_, at) => `Stir it well for ${at + 1} minutes`).join('\n');

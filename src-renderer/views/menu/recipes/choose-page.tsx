@@ -10,6 +10,7 @@ import { byRole, findRecipes } from './find-recipes';
 import { blankRecipe, type GoTo } from './page';
 import { PlainField } from './plain-field';
 import { putOnMenu } from './put-on-menu';
+import { RecipeLook } from './recipe-look';
 import { useHouseholdShelf } from './shelf-store';
 import { sayProblem } from './say-problem';
 import styles from './recipes.module.css';
@@ -21,6 +22,7 @@ export function ChoosePage({ go }: { readonly go: GoTo }) {
   const { shelf, problem, isRead } = useHouseholdShelf();
   const [typed, setTyped] = useState('');
   const [refused, setRefused] = useState<string | null>(null);
+  const [looked, setLooked] = useState<string | null>(null);
   const box = useRef<HTMLInputElement>(null);
   useEffect(() => { box.current?.focus(); }, []);
   const wordsOf = (recipe: Recipe): string => `${t(`view.recipes.role.${recipe.role}`)} ${recipe.ingredients.map((line) => ingredientName(line.ingredient)).join(' ')}`;
@@ -35,6 +37,10 @@ export function ChoosePage({ go }: { readonly go: GoTo }) {
   };
   const used = new Set(event.menu.dishes.map((dish) => dish.recipe));
   const add = (recipe: Recipe) => <Button kind="link" label={t('view.recipes.add', { name: recipe.name })} onPress={() => put(recipe)}>{recipe.name}</Button>;
+  const look = ({ id, name }: Recipe) => (
+    <button type="button" className={styles['lookAt']} aria-expanded={looked === id} aria-label={t('view.recipes.lookAt', { name })} onClick={() => setLooked(looked === id ? null : id)}>{t('view.recipes.look')}</button>
+  );
+  const shown = (recipe: Recipe) => looked === recipe.id && <RecipeLook recipe={recipe} />;
   return (
     <ViewPage title={t('view.recipes.choose')} lead={t('view.recipes.chooseLead')} actions={<>
       <Button onPress={() => go({ kind: 'paste' })}>{t('view.recipes.paste')}</Button>
@@ -53,7 +59,9 @@ export function ChoosePage({ go }: { readonly go: GoTo }) {
             {own.map((recipe) => (
               <li key={recipe.id}>
                 {add(recipe)}{used.has(recipe.id) && <span className={styles['note']}>{t('view.recipes.onMenu')}</span>}
+                {look(recipe)}
                 <Button kind="link" label={t('view.recipes.editOf', { name: recipe.name })} onPress={() => go({ kind: 'edit', recipe: recipe.id })}>{t('view.recipes.change')}</Button>
+                {shown(recipe)}
               </li>
             ))}
           </ul>
@@ -66,7 +74,7 @@ export function ChoosePage({ go }: { readonly go: GoTo }) {
             {byRole(kept).map(({ role, recipes }) => (
               <section key={role} className={styles['group']}>
                 <h4>{t(`view.recipes.role.${role}`)}</h4>
-                <ul>{recipes.map((recipe) => <li key={recipe.id}>{add(recipe)}</li>)}</ul>
+                <ul>{recipes.map((recipe) => <li key={recipe.id}>{add(recipe)} {look(recipe)}{shown(recipe)}</li>)}</ul>
               </section>
             ))}
           </div>
