@@ -1,7 +1,8 @@
 import type { Event } from '../event';
 import { safetyRule, safetyRuleTable, safetySource } from '../reference';
-import type { Hit, Rule, SafetyInput, Subject } from './rule';
+import type { Hit, Rule, SafetyInput, Subject, Verdict } from './rule';
 import { rules } from './rules';
+import { behindVerdict } from './rules/behind';
 import { toldOnce } from './told-once';
 import type { Finding, Level, NotChecked, SafetyPlan } from './types';
 
@@ -24,6 +25,14 @@ function findingOf(rule: Rule, hit: Hit): Finding {
  */
 export function planSafety(event: Event, plans: SafetyInput): SafetyPlan {
   const subject: Subject = { event, ...plans };
+  const reached = new Map<Rule, Verdict>();
+  const verdictOf = (rule: Rule): Verdict => {
+    const known = reached.get(rule);
+    if (known !== undefined) return known;
+    const verdict = rule.judge(subject);
+    reached.set(rule, verdict);
+    return verdict;
+  };
   const all: Finding[] = [];
   const notChecked: NotChecked[] = [];
   for (const { id } of safetyRuleTable) {
@@ -32,7 +41,7 @@ export function planSafety(event: Event, plans: SafetyInput): SafetyPlan {
       notChecked.push({ rule: id, needs: { id: 'safety.notYet' }, notYet: true });
       continue;
     }
-    const verdict = rule.judge(subject);
+    const verdict = rule.behind === undefined ? verdictOf(rule) : behindVerdict(verdictOf(rule.behind));
     for (const hit of verdict.hits) all.push(findingOf(rule, hit));
     if (verdict.needs !== undefined) notChecked.push({ rule: id, needs: verdict.needs, notYet: false });
   }

@@ -38,6 +38,8 @@ export interface Rule {
   readonly level: Level;
   readonly title: Message;
   readonly judge: (subject: Subject) => Verdict;
+  /** The rule that judges for this one; its verdict is reached once. */
+  readonly behind?: Rule;
 }
 
 /** The event's own dish behind a planned dish: how it waits and when it is served. */

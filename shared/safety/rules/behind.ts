@@ -1,5 +1,5 @@
 import type { Level } from '../types';
-import type { Rule, Subject } from '../rule';
+import type { Rule, Verdict } from '../rule';
 
 /**
  * A rule that is told on paper rather than measured: the sheet that has to say it is made whenever it matters, so it is in order by how the product
@@ -13,14 +13,10 @@ const told = (id: string, level: Level): Rule => ({ id, level, title: { id: 'saf
  */
 export const toldRules: readonly Rule[] = [told('ED-06', 'warn'), told('SC-06', 'warn'), told('LO-05', 'caution'), told('DF-06', 'stop'), told('DF-07', 'stop'), told('DF-08', 'stop'), told('DF-09', 'stop'), told('DF-16', 'caution'), told('DF-17', 'caution'), told('SC-08', 'caution'), told('GC-03', 'caution'), told('PR-08', 'caution'), told('CX-04', 'caution')];
 
+/** What a rule says whose reason another one judges: nothing of its own, and it lacks what the other lacks. */
+export const behindVerdict = ({ needs }: Verdict): Verdict => (needs === undefined ? { hits: [] } : { hits: [], needs });
 /** A fact that stands behind another rule: there is nothing more to judge than that rule judges. What that one finds is told there, once; where it lacks an input, so does this. */
-export const behind = (id: string, level: Level, other: Rule): Rule => ({
-  id, level, title: { id: 'safety.title.behind' },
-  judge(s: Subject) {
-    const verdict = other.judge(s);
-    return verdict.needs === undefined ? { hits: [] } : { hits: [], needs: verdict.needs };
-  },
-});
+export const behind = (id: string, level: Level, other: Rule): Rule => ({ id, level, title: { id: 'safety.title.behind' }, behind: other, judge: (s) => behindVerdict(other.judge(s)) });
 
 /** As `behind`, for a fact whose rule never lacks an input (cups SC-03 and SC-04, rice LO-03, caffeine CD-05, starch AC-01, pots LF-01): nothing is judged twice. */
 export const behindSure = (id: string, level: Level): Rule => ({ id, level, title: { id: 'safety.title.behind' }, judge: () => ({ hits: [] }) });

@@ -48,10 +48,9 @@ const batterStop = safetyRule('TC-08b').limit ?? 0;
 const bowlRule = (id: 'TC-08a' | 'TC-08b', level: 'warn' | 'stop', over: (hours: number) => boolean): Rule => ({
   id, level, title: { id: `safety.title.${id}` },
   judge: (s) => {
-    const old = s.frying.bowls.map((b) => {
-      const last = s.frying.batches.filter((x) => x.bowls.includes(b.number)).map((x) => Number(x.dropAt));
-      return { bowl: b, hours: (Math.max(b.readyAt, ...last) - b.mixAt) / 60 };
-    }).filter((x) => over(x.hours));
+    const last = new Map<number, number>();
+    for (const batch of s.frying.batches) for (const bowl of batch.bowls) last.set(bowl, Math.max(last.get(bowl) ?? 0, batch.dropAt));
+    const old = s.frying.bowls.map((b) => ({ bowl: b, hours: (Math.max(b.readyAt, last.get(b.number) ?? 0) - b.mixAt) / 60 })).filter((x) => over(x.hours));
     return { hits: worstOfEach(old, (x) => x.bowl.dish, (x) => x.hours).map(({ bowl, hours }): Hit => ({ value: hours, unit: 'h', about: [bowl.dish], message: { id: `safety.say.${id}`, params: { bowl: bowl.number, hours } } })) };
   },
 });
