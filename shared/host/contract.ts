@@ -62,7 +62,7 @@ export const contract = {
   /** Native save window, or (without dialogs) the path for this name in the events folder; `taken` when a file is there already. */
   'events.chooseSave': { input: z.object({ name: z.string().min(1).max(200), extension: z.enum(['brimful', 'pdf', 'html', 'csv', 'txt']).default('brimful') }), output: z.object({ path: path.nullable(), taken: z.boolean() }) },
   'events.open': { input: z.object({ path }), output: z.object({ path, text, modified: z.number() }) },
-  /** Atomic save with `.bak`. `expect`: the modification time the face last saw; when the file changed outside, the answer is problem `changed-outside` and nothing is written. null: do not compare. `warning`: the save stands, but something beside it did not work. */
+  /** Atomic save with `.bak`. `expect`: the modification time the face last saw; when the file changed outside, the answer is problem `changed-outside` and nothing is written. null: do not compare. A text that is no event is refused. A file that is gone is written anew. `warning`: the save stands, but something beside it did not work. */
   'events.save': { input: z.object({ path, text, expect: z.number().nullable() }), output: z.object({ path, modified: z.number(), warning: problemSchema.nullable() }) },
   /** Keeps unsaved work aside, so that a crash loses seconds at most. `id`: one per open document. `modified`: the time of the file as last seen, to compare with when the work is saved later. */
   'recovery.keep': { input: z.object({ id: z.string().regex(/^[A-Za-z0-9_-]+$/), path: z.string().nullable(), modified: z.number().nullable().default(null), text }), output: done },
@@ -71,7 +71,7 @@ export const contract = {
   'recovery.discard': { input: z.object({ id: z.string().regex(/^[A-Za-z0-9_-]+$/) }), output: done },
   /** The household's recipes as a shelf file; until it has its own (`modified` null), those that come with the program. */
   'shelf.read': { input: none, output: z.object({ text, modified: z.number().nullable() }) },
-  /** Atomic save of the household's recipes with `.bak`. `expect` as in `events.save`; null: do not compare. */
+  /** Atomic save of the household's recipes with `.bak`. `expect`: the `modified` last read; null where there was no shelf of the household's own: then there must still be none. When it changed, the answer is problem `shelf-changed` and nothing is written. */
   'shelf.write': { input: z.object({ text, expect: z.number().nullable() }), output: z.object({ modified: z.number() }) },
   /** Writes a PDF of a complete HTML document. `path`: one that `events.chooseSave` gave out, or inside the events folder; null: into the events folder under `name`, numbered when that is taken. */
   'print.pdf': { input: z.object({ html: text, name: z.string().min(1).max(200), path: path.nullable() }), output: z.object({ path, pages: z.number() }) },

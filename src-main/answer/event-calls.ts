@@ -1,4 +1,3 @@
-import { mkdir } from 'node:fs/promises';
 import { basename, dirname, join } from 'node:path';
 import type { Problem } from '../../shared/host';
 import { HostProblem } from '../problem';
@@ -6,6 +5,7 @@ import { fileNameOf, listEvents, modifiedOf, openEvent, saveEvent, titleOf } fro
 import type { Store } from '../store';
 import type { Answers } from './answers';
 import type { ChosenPlaces } from './chosen-places';
+import { refuseNoEvent } from './no-event';
 import { refuseOlderForm } from './older-form';
 import type { Shell } from './shell';
 
@@ -33,21 +33,25 @@ export function eventCalls(store: Store, shell: Shell, places: ChosenPlaces): Ev
       const path = shell.dialogs ? await shell.dialogs.save(suggested, extension) : suggested;
       places.note(path);
       if (shell.dialogs) return { path, taken: false };
-      await mkdir(folder, { recursive: true });
+      await store.makeFolder(folder);
       return { path: suggested, taken: (await modifiedOf(suggested)) !== null };
     },
     'events.open': async ({ path }) => {
       const { text, modified } = await openEvent(path);
       const { title, day } = titleOf(text, path);
-      await store.recents.note(path, title, day);
+      // The event opens even when the list of recent files cannot be written.
+      await store.recents.note(path, title, day).catch(() => {});
       return { path, text, modified };
     },
     'events.save': async ({ path, text, expect }) => {
       const folder = await store.eventsFolder();
-      if (dirname(path) === folder) await mkdir(folder, { recursive: true });
+      if (dirname(path) === folder) await store.makeFolder(folder);
+      refuseNoEvent(path, text);
       await refuseOlderForm(path, text);
       let warning: Problem | null = null;
       const modified = await saveEvent(path, text, expect, {
+        calls: store.calls,
+        wasGone: () => (warning = HostProblem.of('host.was-gone', { path }).problem),
         backupFailed: () => (warning = HostProblem.of('host.backup-failed', { path: `${path}.bak` }).problem),
       });
       const { title, day } = titleOf(text, path);

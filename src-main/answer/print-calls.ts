@@ -1,4 +1,3 @@
-import { mkdir } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { pagesOf } from '../print';
 import { fileNameOf, modifiedOf, writeExport } from '../store';
@@ -24,14 +23,14 @@ export function printCalls(store: Store, shell: Shell, places: ChosenPlaces): Pr
       const bytes = await shell.pdf(html);
       // Nobody chose this name, so nothing that has it is written over.
       const target = path ?? (await freePath(name));
-      if (path === null) await mkdir(dirname(target), { recursive: true });
-      await writeExport(target, bytes);
+      if (path === null) await store.makeFolder(dirname(target));
+      await writeExport(target, bytes, store.calls);
       return { path: target, pages: pagesOf(bytes) };
     },
     'print.paper': async ({ html, name }) => ({ handled: await shell.paper(html, name) }),
     'files.write': async ({ path, text }) => {
       await places.check(path, await store.eventsFolder());
-      await writeExport(path, text);
+      await writeExport(path, text, store.calls);
       return { path };
     },
   };

@@ -1,3 +1,6 @@
+import { parseShelf } from '../../shared/household';
+import { sayMessage } from '../../shared/words';
+import { HostProblem, plainFormats } from '../problem';
 import type { Store } from '../store';
 import type { Answers } from './answers';
 
@@ -7,5 +10,10 @@ export const shelfCalls = (store: Store): Pick<Answers, 'shelf.read' | 'shelf.wr
     const { text, modified } = await store.shelf.read();
     return { text, modified };
   },
-  'shelf.write': async ({ text, expect }) => ({ modified: await store.shelf.write(text, expect) }),
+  'shelf.write': async ({ text, expect }) => {
+    const read = parseShelf(text);
+    const [wrong] = read.ok ? [] : read.problems;
+    if (wrong !== undefined) throw HostProblem.of('host.no-shelf-text', { what: sayMessage(plainFormats, wrong.message) });
+    return { modified: await store.shelf.write(text, expect ?? 'no-file') };
+  },
 });

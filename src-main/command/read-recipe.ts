@@ -7,6 +7,7 @@ import { parseShelf } from '../../shared/household';
 import { sayMessage } from '../../shared/words';
 import { plainFormats, problemOf } from '../problem';
 import { readText } from '../store';
+import type { ReadText } from '../store';
 import { BadInput } from './terminal';
 import type { Terminal } from './terminal';
 import { tell } from './words';
@@ -16,10 +17,10 @@ export type FileRecipe = { readonly own: Recipe } | { readonly imported: Importe
 
 const nameOf = (recipe: FileRecipe): string => ('own' in recipe ? recipe.own.name : recipe.imported.name);
 
-/** Text of a file. @throws BadInput when it cannot be read. */
-export async function readFileText(path: string): Promise<string> {
+/** A text file and when it was last changed. @throws BadInput when it cannot be read. */
+export async function readFileText(path: string): Promise<ReadText> {
   try {
-    return (await readText(resolve(path))).text;
+    return await readText(resolve(path));
   } catch (error) {
     const { message, mend } = problemOf(error);
     throw new BadInput(mend === undefined ? message : `${message} ${mend}`);
@@ -48,7 +49,7 @@ const isOwnRecipe = (group: JsonGroup): boolean => !('@type' in group) && Array.
 
 /** Every recipe of a file: an event, a shelf, a recipe in our form, or a text or page with schema.org recipes. @throws BadInput when there is none. */
 export async function readRecipeFile(path: string, terminal: Terminal): Promise<FileRecipe[]> {
-  const text = await readFileText(path);
+  const { text } = await readFileText(path);
   const group = groupOf(text);
   const format = typeof group?.['format'] === 'string' ? group['format'] : '';
   if (format.startsWith('brimful-event/')) {

@@ -1,4 +1,3 @@
-import { mkdir } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
 import { formatsFor } from '../../shared/event';
 import { plan } from '../../shared/plan';
@@ -8,7 +7,7 @@ import { today } from '../answer';
 import { findBrowser } from '../browser';
 import { openPrinter } from '../print';
 import { problemOf } from '../problem';
-import { writeExport } from '../store';
+import { makeFolder, writeExport } from '../store';
 import { exitOf } from './findings';
 import { readOptions } from './options';
 import { formatsOf, readEventFile } from './read-event';
@@ -36,7 +35,7 @@ export const sheetsCommand: Command = {
 };
 
 async function writeSheets(sheets: readonly Sheet[], folder: string, lang: string, terminal: Terminal): Promise<number> {
-  await mkdir(folder, { recursive: true });
+  await makeFolder(folder);
   const css = await sheetFonts();
   const documents = sheets.map((sheet) => ({ path: join(folder, sheet.fileName), html: sheetDocument(sheet, { css, lang }) }));
   for (const { path, html } of documents) await write(`${path}.html`, html, terminal);

@@ -16,24 +16,33 @@ const householdShelf = (): string => ownShelf().path;
 /** A shelf and the file it is kept in. */
 export interface KeptShelf {
   readonly path: string;
+  /** When the file was last changed, in milliseconds; 'no-file' while the household has none of its own. */
+  readonly seen: number | 'no-file';
   readonly shelf: Shelf;
 }
 
-async function readGiven(given: string): Promise<{ readonly path: string; readonly from: string; readonly text: string }> {
+interface Read {
+  readonly path: string;
+  readonly from: string;
+  readonly text: string;
+  readonly modified: number | null;
+}
+
+async function readGiven(given: string): Promise<Read> {
   const path = resolve(given);
-  return { path, from: path, text: await readFileText(path) };
+  return { path, from: path, ...(await readFileText(path)) };
 }
 
 /** Reads a shelf file; the household's own without a name. Until there is one, it has the recipes that come with the program. @throws BadInput */
 export async function readShelf(given: string | undefined, terminal: Terminal): Promise<KeptShelf> {
-  const { path, from, text } = given === undefined ? { path: householdShelf(), ...(await ownShelf().read()) } : await readGiven(given);
+  const { path, from, text, modified }: Read = given === undefined ? { path: householdShelf(), ...(await ownShelf().read()) } : await readGiven(given);
   const read = parseShelf(text);
   if (!read.ok) throw notRead(from, read.problems);
   for (const note of read.notes) terminal.err(sayMessage(plainFormats, note));
-  return { path, shelf: read.shelf };
+  return { path, shelf: read.shelf, seen: modified ?? 'no-file' };
 }
 
-/** Writes a shelf; the version before stays as `.bak`. */
-export async function writeShelf({ path, shelf }: KeptShelf): Promise<void> {
-  await saveShelfText(path, serialiseShelf(shelf), null);
+/** Writes a shelf in the place of the one that was read; the version before stays as `.bak`. @throws HostProblem when somebody else wrote it in between */
+export async function writeShelf({ path, shelf, seen }: KeptShelf): Promise<void> {
+  await saveShelfText(path, serialiseShelf(shelf), seen);
 }

@@ -4,6 +4,7 @@ import { recipeJsonLd, scaleOwn } from '../../shared/exchange';
 import { doublesOf, joinDoubles, mergeSentences, mergeShelf, serialiseShelf, shelfFormat } from '../../shared/household';
 import type { MergeChoice, Shelf } from '../../shared/household';
 import { sayMessage } from '../../shared/words';
+import type { Message } from '../../shared/words';
 import { plainFormats } from '../problem';
 import { saveAtomically } from '../store';
 import { readOptions } from './options';
@@ -57,8 +58,8 @@ async function join(names: readonly string[], given: Given, terminal: Terminal):
   if (found === undefined) throw new BadInput(sayMessage(plainFormats, { id: 'shelf.noDouble', params: { given: name } }));
   const shelf = joinDoubles(kept.shelf, found.first.id, found.second.id, keep);
   const now = shelf.recipes.find((recipe) => recipe.id === (keep === 'both' ? found.second.id : found.first.id));
+  await writeShelf({ ...kept, shelf });
   terminal.out(sayMessage(plainFormats, { id: `shelf.joined.${keep}`, params: { name: now?.name ?? found.first.name } }));
-  await writeShelf({ path: kept.path, shelf });
   terminal.out(tell('command.wrote', { path: kept.path }));
   return exits.ok;
 }
@@ -99,16 +100,19 @@ async function bringIn(files: readonly string[], given: Given, terminal: Termina
   const keep = choiceOf(given.text('keep'));
   const kept = await readShelf(given.text('file'), terminal);
   let shelf = kept.shelf;
+  const done: Message[] = [];
   for (const file of files) {
     const recipes = (await readRecipeFile(file, terminal)).map((recipe) => ('own' in recipe ? recipe.own : settledRecipe(recipe.imported, given, terminal)));
     if (recipes.length === 0) throw new BadInput(tell('command.scale.empty'));
     const merged = mergeShelf(shelf, { format: shelfFormat, recipes }, () => keep);
     if (!merged.ok) throw new BadInput(sayMessage(plainFormats, merged.message));
     shelf = merged.shelf;
-    for (const sentence of mergeSentences(merged.report)) terminal.out(sayMessage(plainFormats, sentence));
+    done.push(...mergeSentences(merged.report));
   }
+  await writeShelf({ ...kept, shelf });
+  // What was done is said when it is done.
+  for (const sentence of done) terminal.out(sayMessage(plainFormats, sentence));
   tellDoubles(shelf, terminal);
-  await writeShelf({ path: kept.path, shelf });
   terminal.out(tell('command.wrote', { path: kept.path }));
   return exits.ok;
 }

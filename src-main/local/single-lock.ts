@@ -1,6 +1,6 @@
-import { link, mkdir, readFile, rename, rm, writeFile } from 'node:fs/promises';
+import { link, readFile, rename, rm, writeFile } from 'node:fs/promises';
 import { dirname } from 'node:path';
-import { isAlive, temporaryName } from '../store';
+import { isAlive, makeFolder, temporaryName } from '../store';
 import type { Handed } from './hand-over';
 import { holderSchema } from './holder';
 import type { Holder } from './holder';
@@ -18,7 +18,7 @@ const settleMs = 50;
  * `ask` tells whether the holder is there; a holder that is `silent` counts while its process runs.
  */
 export async function takeLock(path: string, mine: Holder, ask: (holder: Holder) => Promise<Handed>): Promise<{ lock: SingleLock } | { heldBy: string; said: Exclude<Handed, 'gone'> }> {
-  await mkdir(dirname(path), { recursive: true });
+  await makeFolder(dirname(path));
   const text = JSON.stringify(mine);
   for (;;) {
     if (await create(path, text)) {

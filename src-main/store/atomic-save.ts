@@ -1,4 +1,4 @@
-import { dirname } from 'node:path';
+import { dirname, resolve } from 'node:path';
 import { codeOf, diskProblem } from '../problem';
 import { diskCalls } from './file-calls';
 import type { FileCalls } from './file-calls';
@@ -11,7 +11,12 @@ export interface SaveOptions {
   /** The version before could not be kept. The save goes on: an old `.bak` must not stand in its way. */
   readonly backupFailed?: (error: unknown) => void;
   readonly calls?: FileCalls;
+  /** Only the person who saves may read it. */
+  readonly isPrivate?: boolean;
 }
+
+/** Rights of a new file, and of one that only its owner may read. */
+const [newMode, privateMode] = [0o644, 0o600];
 
 /**
  * Writes a file so that a reader finds the old version or the new one, whole, whatever happens in between:
@@ -21,13 +26,13 @@ export interface SaveOptions {
 export async function saveAtomically(path: string, content: string | Uint8Array, options: SaveOptions = {}): Promise<number> {
   const calls = options.calls ?? diskCalls;
   try {
-    const target = await followLink(path, calls);
+    const target = await realFile(path, calls);
     const mode = await modeOf(target, calls);
     if (mode !== null) await calls.mayWrite(target);
     const temporary = temporaryName(target);
     let modified: number;
     try {
-      await writeFlushed(temporary, typeof content === 'string' ? Buffer.from(content, 'utf8') : content, mode ?? 0o644, calls);
+      await writeFlushed(temporary, typeof content === 'string' ? Buffer.from(content, 'utf8') : content, options.isPrivate === true ? privateMode : mode, calls);
       // A rename keeps the time. Asked for now, so that nothing after the rename can make a save that stands look failed.
       modified = await calls.modified(temporary);
       if (options.backup === true && mode !== null) await keepPrevious(target, calls).catch((error: unknown) => options.backupFailed?.(error));
@@ -44,12 +49,26 @@ export async function saveAtomically(path: string, content: string | Uint8Array,
   }
 }
 
-/** A linked event file stays a link: the file it points to is replaced. */
-async function followLink(path: string, calls: FileCalls): Promise<string> {
+/** Most links that follow one another, as Linux has it. */
+const mostLinks = 40;
+
+/** The file a path means. A linked event file stays a link: the file it points to is replaced, or made where there is none. @throws the disk's own error */
+export async function realFile(path: string, calls: FileCalls, links = mostLinks): Promise<string> {
   try {
     return await calls.realpath(path);
   } catch (error) {
-    if (codeOf(error) === 'ENOENT') return path;
+    if (codeOf(error) !== 'ENOENT' || links === 0) throw error;
+  }
+  const to = await linkedTo(path, calls);
+  return to === null ? path : realFile(resolve(dirname(path), to), calls, links - 1);
+}
+
+/** Where a link points; null for what is no link, or is not there. */
+async function linkedTo(path: string, calls: FileCalls): Promise<string | null> {
+  try {
+    return await calls.readlink(path);
+  } catch (error) {
+    if (codeOf(error) === 'ENOENT' || codeOf(error) === 'EINVAL') return null;
     throw error;
   }
 }
@@ -63,9 +82,12 @@ async function modeOf(path: string, calls: FileCalls): Promise<number | null> {
   }
 }
 
-async function writeFlushed(path: string, bytes: Uint8Array, mode: number, calls: FileCalls): Promise<void> {
-  const file = await calls.create(path, mode);
+/** `mode`: rights of the file that is replaced; null for a new one. */
+async function writeFlushed(path: string, bytes: Uint8Array, mode: number | null, calls: FileCalls): Promise<void> {
+  const file = await calls.create(path, mode ?? newMode);
   try {
+    // Disks without rights (memory sticks) refuse. What is saved is whole all the same.
+    if (mode !== null) await file.setMode(mode).catch(() => {});
     // A disk may take less than it was given; the rest follows.
     for (let done = 0; done < bytes.length; ) {
       const wrote = await file.write(bytes.subarray(done));

@@ -1,11 +1,15 @@
-import { mkdir } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { projectFolder, starterShelf } from '../place';
 import { HostProblem } from '../problem';
 import { saveAtomically } from './atomic-save';
 import { modifiedOf } from './event-files';
+import { diskCalls } from './file-calls';
+import type { FileCalls } from './file-calls';
+import { makeFolder } from './folder';
 import { InTurn } from './in-turn';
-import { readText } from './read-text';
+import { largestFileBytes, readText } from './read-text';
+import { isChanged } from './seen';
+import type { Seen } from './seen';
 
 const turns = new InTurn();
 
@@ -18,16 +22,16 @@ export interface ShelfText {
 }
 
 /**
- * Writes a shelf file whole or not at all; the version before stays as `.bak`.
- * @param expect the modification time last seen in milliseconds; null to write whatever is there
- * @throws HostProblem `changed-outside` when somebody else wrote it since
+ * Writes a shelf file whole or not at all; the version before stays as `.bak`. It is always the version last seen that is replaced.
+ * @throws HostProblem `shelf-changed` when somebody else wrote or removed it since, `shelf-too-large` when it could not be read again
  */
-export function saveShelfText(path: string, text: string, expect: number | null): Promise<number> {
+export function saveShelfText(path: string, text: string, seen: Exclude<Seen, 'whatever'>, calls: FileCalls = diskCalls): Promise<number> {
+  // What could not be read again is not saved.
+  if (Buffer.byteLength(text) > largestFileBytes) throw HostProblem.of('host.shelf-too-large', { path, megabytes: largestFileBytes / 1_000_000 });
   return turns.run(path, async () => {
-    const there = await modifiedOf(path);
-    if (expect !== null && there !== null && there !== expect) throw HostProblem.of('host.changed-outside', { path });
-    await mkdir(dirname(path), { recursive: true });
-    return saveAtomically(path, text, { backup: true });
+    if (isChanged(seen, await modifiedOf(path))) throw HostProblem.of('host.shelf-changed');
+    await makeFolder(dirname(path), calls);
+    return saveAtomically(path, text, { backup: true, calls });
   });
 }
 
@@ -35,10 +39,12 @@ export function saveShelfText(path: string, text: string, expect: number | null)
 export class HouseholdShelf {
   readonly path: string;
   private readonly starter: string;
+  private readonly calls: FileCalls;
 
-  constructor(dataFolder: string, starter: string = starterShelf(projectFolder())) {
+  constructor(dataFolder: string, starter: string = starterShelf(projectFolder()), calls: FileCalls = diskCalls) {
     this.path = join(dataFolder, 'household.brimful-shelf');
     this.starter = starter;
+    this.calls = calls;
   }
 
   /** @throws HostProblem when the file cannot be read. */
@@ -49,7 +55,8 @@ export class HouseholdShelf {
     return { text, from, modified: own ? modified : null };
   }
 
-  write(text: string, expect: number | null): Promise<number> {
-    return saveShelfText(this.path, text, expect);
+  /** @param seen as `modified` of what was read; 'no-file' where that was null: two windows that both saw no shelf do not write over each other. */
+  async write(text: string, seen: Exclude<Seen, 'whatever'>): Promise<number> {
+    return saveShelfText(this.path, text, seen, this.calls);
   }
 }

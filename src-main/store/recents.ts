@@ -2,6 +2,8 @@ import { join } from 'node:path';
 import * as z from 'zod';
 import type { FileRef } from '../../shared/host';
 import { modifiedOf } from './event-files';
+import { diskCalls } from './file-calls';
+import type { FileCalls } from './file-calls';
 import { KeptFile } from './kept-file';
 
 const recentSchema = z.array(z.object({ path: z.string().min(1), title: z.string(), day: z.string() }));
@@ -12,8 +14,8 @@ export const mostRecents = 12;
 export class Recents {
   private readonly file: KeptFile<typeof recentSchema>;
 
-  constructor(dataFolder: string) {
-    this.file = new KeptFile(join(dataFolder, 'recents.json'), recentSchema, []);
+  constructor(dataFolder: string, calls: FileCalls = diskCalls) {
+    this.file = new KeptFile(join(dataFolder, 'recents.json'), recentSchema, [], calls);
   }
 
   async list(): Promise<FileRef[]> {

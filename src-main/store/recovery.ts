@@ -1,8 +1,11 @@
-import { mkdir, readdir, rm } from 'node:fs/promises';
+import { readdir, rm } from 'node:fs/promises';
 import { join } from 'node:path';
 import * as z from 'zod';
 import { HostProblem } from '../problem';
 import { saveAtomically } from './atomic-save';
+import { diskCalls } from './file-calls';
+import type { FileCalls } from './file-calls';
+import { makeFolder, privateFolder } from './folder';
 import { InTurn } from './in-turn';
 import { largestFileBytes, readText } from './read-text';
 import { titleOf } from './title-of';
@@ -14,20 +17,22 @@ export type RecoveryCopy = z.infer<typeof copySchema>;
 // The text of an event inside JSON again: a quotation mark takes two bytes, rarer signs six.
 const largestCopyBytes = 6 * largestFileBytes + 64 * 1024;
 
-/** Unsaved work, one file per open document, so that a crash loses seconds at most. */
+/** Unsaved work, one file per open document, so that a crash loses seconds at most. It holds names, addresses and allergies: nobody else may read it. */
 export class Recovery {
   private readonly folder: string;
   private readonly turns = new InTurn();
+  private readonly calls: FileCalls;
 
-  constructor(dataFolder: string) {
+  constructor(dataFolder: string, calls: FileCalls = diskCalls) {
+    this.calls = calls;
     this.folder = join(dataFolder, 'recovery');
   }
 
   async keep(id: string, copy: RecoveryCopy): Promise<void> {
     const file = this.fileOf(id);
     await this.turns.run(id, async () => {
-      await mkdir(this.folder, { recursive: true });
-      await saveAtomically(file, JSON.stringify(copy));
+      await makeFolder(this.folder, this.calls, privateFolder);
+      await saveAtomically(file, JSON.stringify(copy), { isPrivate: true, calls: this.calls });
     });
   }
 

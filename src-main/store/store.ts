@@ -1,7 +1,10 @@
 import { join } from 'node:path';
 import { settingsSchema } from '../../shared/host';
+import { projectFolder, starterShelf } from '../place';
 import { Demos } from './demos';
 import { diskCalls } from './file-calls';
+import type { FileCalls } from './file-calls';
+import { makeFolder } from './folder';
 import { HouseholdShelf } from './household-shelf';
 import { KeptFile } from './kept-file';
 import { Recents } from './recents';
@@ -25,13 +28,26 @@ export interface Store {
   readonly shelf: HouseholdShelf;
   /** The folder event files go to unless the cook chose another. */
   eventsFolder(): Promise<string>;
+  /** Makes a folder where there is none. @throws HostProblem */
+  makeFolder(folder: string): Promise<void>;
+  /** The file calls every save goes through. */
+  readonly calls: FileCalls;
 }
 
-/** Opens the store and clears away what killed saves left behind. */
-export async function openStore(folders: StoreFolders): Promise<Store> {
-  const settings = new KeptFile(join(folders.data, 'settings.json'), settingsSchema, settingsSchema.parse({}));
+/** Opens the store and clears away what killed saves left behind. `calls`: the disk; a test hands in one that fails. */
+export async function openStore(folders: StoreFolders, calls: FileCalls = diskCalls): Promise<Store> {
+  const settings = new KeptFile(join(folders.data, 'settings.json'), settingsSchema, settingsSchema.parse({}), calls);
   const eventsFolder = async () => (await settings.read()).folder ?? folders.events;
   const places = [folders.data, join(folders.data, 'recovery'), await eventsFolder()];
-  await Promise.all(places.map((folder) => sweepTemporaries(folder, diskCalls)));
-  return { settings, recents: new Recents(folders.data), recovery: new Recovery(folders.data), demos: new Demos(folders.demos), shelf: new HouseholdShelf(folders.data), eventsFolder };
+  await Promise.all(places.map((folder) => sweepTemporaries(folder, calls)));
+  return {
+    settings,
+    recents: new Recents(folders.data, calls),
+    recovery: new Recovery(folders.data, calls),
+    demos: new Demos(folders.demos),
+    shelf: new HouseholdShelf(folders.data, starterShelf(projectFolder()), calls),
+    eventsFolder,
+    makeFolder: (folder) => makeFolder(folder, calls),
+    calls,
+  };
 }

@@ -6,6 +6,7 @@ import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { allCalls, makeHandle, today } from '../../../src-main/answer';
 import type { Handle, Shell } from '../../../src-main/answer';
 import { openStore } from '../../../src-main/store';
+import { eventFormat, newEvent, serialiseEvent } from '../../../shared/event';
 import { contract, hostMethods } from '../../../shared/host';
 
 let folder: string;
@@ -96,7 +97,7 @@ describe('calls about the program', () => {
 });
 
 describe('calls about events', () => {
-  const text = JSON.stringify({ title: 'Lantern evening', day: '2026-12-12' });
+  const text = serialiseEvent(newEvent({ id: 'lantern', title: 'Lantern evening', day: '2026-12-12' }));
 
   it('saves into a folder that is not there yet, opens, remembers, forgets', async () => {
     const { path, taken } = (await value('events.chooseSave', { name: 'Lantern: evening.brimful' })) as { path: string; taken: boolean };
@@ -118,6 +119,26 @@ describe('calls about events', () => {
     await writeFile(path, 'other');
     expect(await code('events.save', { path, text, expect: modified })).toBe('changed-outside');
     expect(await readFile(path, 'utf8')).toBe('other');
+  });
+
+  it.each([
+    ['nothing', ''], ['half of it', text.slice(0, text.length / 2)], ['another kind of file', '{"format":"brimful-shelf/1","recipes":[]}'], ['a field that cannot be', text.replace('"2026-12-12"', '"soon"')],
+  ])('writes no text over a good event that could not be opened again: %s', async (_name, bad) => {
+    const path = join(folder, 'a.brimful');
+    const { modified } = (await value('events.save', { path, text, expect: null })) as { modified: number };
+    for (const seen of [modified, null]) {
+      expect(await handle('events.save', { path, text: bad, expect: seen })).toMatchObject({ ok: false, problem: { code: 'no-event-text', message: expect.stringMatching(/nothing was written\. [A-Z].+\.$/) as string } });
+    }
+    expect(await readFile(path, 'utf8')).toBe(text);
+  });
+
+  it('says that a file was gone when it is written anew', async () => {
+    const path = join(folder, 'a.brimful');
+    const { modified, warning } = (await value('events.save', { path, text, expect: null })) as { modified: number; warning: unknown };
+    expect(warning).toBeNull();
+    await rm(path);
+    expect(await value('events.save', { path, text, expect: modified })).toMatchObject({ warning: { code: 'was-gone', mend: expect.any(String) as string } });
+    expect(await readFile(path, 'utf8')).toBe(text);
   });
 
   it('gives a problem with a remedy for a missing file', async () => {
@@ -197,8 +218,10 @@ describe('what the cook reads', () => {
 });
 
 describe('an event file in a newer form', () => {
-  const newer = JSON.stringify({ format: 'brimful-event/99', title: 'Later' });
-  const older = JSON.stringify({ format: 'brimful-event/1', title: 'Now' });
+  const text = serialiseEvent(newEvent({ id: 'later', title: 'Later', day: '2026-12-12' }));
+  const inForm = (form: number): string => JSON.stringify({ ...(JSON.parse(text) as object), format: `brimful-event/${form}`, fieldOfLater: 1 });
+  const ours = Number(/\d+$/.exec(eventFormat)?.[0]);
+  const [newer, older] = [inForm(99), inForm(ours)];
   it('is not written over in the older form, by no way', async () => {
     const path = join(folder, 'a.brimful');
     await writeFile(path, newer);
@@ -206,5 +229,14 @@ describe('an event file in a newer form', () => {
     expect(await readFile(path, 'utf8')).toBe(newer);
     expect(await code('events.save', { path, text: newer, expect: null })).toBe('ok');
     expect(await code('events.save', { path: join(folder, 'b.brimful'), text: older, expect: null })).toBe('ok');
+  });
+
+  it('is kept from that by the very next form already, and only by a newer one', async () => {
+    const path = join(folder, 'a.brimful');
+    await writeFile(path, inForm(ours + 1));
+    expect(await code('events.save', { path, text: older, expect: null })).toBe('newer-format');
+    expect(await code('events.save', { path, text: inForm(ours + 1), expect: null })).toBe('ok');
+    await writeFile(path, older);
+    expect(await code('events.save', { path, text: older.replace('Later', 'Now'), expect: null })).toBe('ok');
   });
 });

@@ -94,6 +94,73 @@ describe('saving whole or not at all', () => {
     expect(modified).toBe((await stat(path)).mtimeMs);
   });
 
+  it('keeps rights that new files of this account do not get', async () => {
+    const path = join(folder, 'a.brimful');
+    await writeFile(path, 'one');
+    await chmod(path, 0o664);
+    const before = process.umask(0o077);
+    try {
+      await saveAtomically(path, 'two');
+    } finally {
+      process.umask(before);
+    }
+    expect((await stat(path)).mode & 0o777).toBe(0o664);
+  });
+
+  it('saves although the disk knows no rights', async () => {
+    const path = join(folder, 'a.brimful');
+    await saveAtomically(path, 'one');
+    const withoutRights: FileCalls = { ...diskCalls, create: async (at, mode) => ({ ...(await diskCalls.create(at, mode)), setMode: () => Promise.reject(Object.assign(new Error('EPERM'), { code: 'EPERM' })) }) };
+    await saveAtomically(path, 'two', { calls: withoutRights });
+    expect(await readFile(path, 'utf8')).toBe('two');
+  });
+
+  it('makes the file that a link points to and that is not there, and leaves the link a link', async () => {
+    const [alias, middle] = [join(folder, 'alias.brimful'), join(folder, 'middle.brimful')];
+    await mkdir(join(folder, 'drive'));
+    await symlink('middle.brimful', alias);
+    await symlink(join('drive', 'real.brimful'), middle);
+    await saveAtomically(alias, 'one');
+    expect((await lstat(alias)).isSymbolicLink() && (await lstat(middle)).isSymbolicLink()).toBe(true);
+    expect(await readFile(join(folder, 'drive', 'real.brimful'), 'utf8')).toBe('one');
+    await rm(join(folder, 'drive'), { recursive: true });
+    expect(await codeOf(saveAtomically(alias, 'two'))).toBe('no-folder');
+    expect((await lstat(alias)).isSymbolicLink()).toBe(true);
+    await symlink('ring.brimful', join(folder, 'ring.brimful'));
+    expect(await codeOf(saveAtomically(join(folder, 'ring.brimful'), 'x'))).toBe('disk');
+  });
+
+  it('flushes the file before it gets its name, and the folder after', async () => {
+    const path = join(folder, 'a.brimful');
+    await saveAtomically(path, 'one');
+    const made: string[] = [];
+    const noted: FileCalls = {
+      ...diskCalls,
+      create: async (at, mode) => {
+        const file = await diskCalls.create(at, mode);
+        return {
+          ...file,
+          write: (bytes) => { made.push('write'); return file.write(bytes); },
+          sync: () => { made.push('flush file'); return file.sync(); },
+          close: () => { made.push('close'); return file.close(); },
+        };
+      },
+      rename: (from, to) => { made.push(`rename to ${to.slice(folder.length + 1)}`); return diskCalls.rename(from, to); },
+      syncFolder: (at) => { made.push(at === folder ? 'flush folder' : `flush ${at}`); return diskCalls.syncFolder(at); },
+    };
+    await saveAtomically(path, 'two', { calls: noted });
+    expect(made).toEqual(['write', 'flush file', 'close', 'rename to a.brimful', 'flush folder']);
+  });
+
+  it('does not give a name to a file whose flush failed', async () => {
+    const path = join(folder, 'a.brimful');
+    await saveAtomically(path, 'one');
+    const calls: FileCalls = { ...diskCalls, create: async (at, mode) => ({ ...(await diskCalls.create(at, mode)), sync: () => Promise.reject(Object.assign(new Error('EIO'), { code: 'EIO' })) }) };
+    expect(await codeOf(saveAtomically(path, 'two', { calls }))).toBe('disk');
+    expect(await readFile(path, 'utf8')).toBe('one');
+    expect(await names()).toEqual(['a.brimful']);
+  });
+
   it('leaves a file that holds the text already, and its .bak, as they are', async () => {
     const path = join(folder, 'a.brimful');
     await saveEvent(path, 'one', null);
@@ -149,6 +216,9 @@ describe('event files', () => {
     const first = await saveEvent(path, 'one', null);
     await utimes(path, new Date(), new Date(first + 5000));
     expect(await codeOf(saveEvent(path, 'two', first))).toBe('changed-outside');
+    // A file put back from a backup is older than the one last seen.
+    await utimes(path, new Date(), new Date(first - 5000));
+    expect(await codeOf(saveEvent(path, 'two', first))).toBe('changed-outside');
     expect(await readFile(path, 'utf8')).toBe('one');
     await saveEvent(path, 'two', null);
     expect(await readFile(path, 'utf8')).toBe('two');
@@ -163,12 +233,27 @@ describe('event files', () => {
     expect(await readFile(path, 'utf8')).toBe('two');
   });
 
-  it('saves again a file that was removed meanwhile', async () => {
-    const path = join(folder, 'a.brimful');
+  it('knows a file and a link to it as one: the second of two saves with the same expectation is refused', async () => {
+    const [path, alias] = [join(folder, 'a.brimful'), join(folder, 'alias.brimful')];
     const first = await saveEvent(path, 'one', null);
+    await symlink(path, alias);
+    for (let round = 0, seen = first; round < 20; round += 1) {
+      const outcomes = await Promise.allSettled([saveEvent(path, `file ${round}`, seen), saveEvent(alias, `link ${round}`, seen)]);
+      expect(outcomes.map(({ status }) => status).sort(), `round ${round}`).toEqual(['fulfilled', 'rejected']);
+      seen = (await stat(path)).mtimeMs;
+    }
+  });
+
+  it('saves again a file that was removed meanwhile, and says so', async () => {
+    const path = join(folder, 'a.brimful');
+    const said: string[] = [];
+    const wasGone = (): void => void said.push('gone');
+    const first = await saveEvent(path, 'one', null, { wasGone });
+    expect(said).toEqual([]);
     await rm(path);
-    await saveEvent(path, 'two', first);
+    await saveEvent(path, 'two', first, { wasGone });
     expect(await readFile(path, 'utf8')).toBe('two');
+    expect(said).toEqual(['gone']);
   });
 
   it('saves nothing that it could not open again', async () => {
@@ -242,11 +327,50 @@ describe('the store', () => {
     expect(await (await open()).settings.read()).toMatchObject({ theme: 'night', units: 'us' });
   });
 
-  it('reads a damaged settings file as untouched settings', async () => {
+  it('puts only the field of the settings back that cannot be used, and keeps that file aside', async () => {
     const store = await open();
+    const path = join(folder, 'data', 'settings.json');
+    const written = JSON.stringify({ theme: 'purple', units: 'us', folder: join(folder, 'mine') });
+    await store.settings.change((s) => s);
+    await writeFile(path, written);
+    expect(await store.settings.read()).toMatchObject({ theme: 'system', units: 'us', folder: join(folder, 'mine') });
+    expect(await store.eventsFolder()).toBe(join(folder, 'mine'));
+    await store.settings.change((s) => ({ ...s, clock: '12' }));
+    expect(JSON.parse(await readFile(path, 'utf8'))).toMatchObject({ theme: 'system', units: 'us', clock: '12', folder: join(folder, 'mine') });
+    expect(await readFile(`${path}.damaged`, 'utf8')).toBe(written);
+    await rm(`${path}.damaged`);
+    await store.settings.change((s) => ({ ...s, clock: '24' }));
+    expect(await readdir(join(folder, 'data'))).toEqual(['settings.json']);
+  });
+
+  it.each(['{"theme":', '[]', 'null', '7', ''])('reads settings that are no settings as untouched ones, and keeps them aside: %j', async (text) => {
+    const store = await open();
+    const path = join(folder, 'data', 'settings.json');
     await store.settings.change((s) => ({ ...s, theme: 'night' }));
-    await writeFile(join(folder, 'data', 'settings.json'), '{"theme":"purple"}');
+    await writeFile(path, text);
     expect(await store.settings.read()).toMatchObject({ theme: 'system' });
+    await store.settings.change((s) => ({ ...s, units: 'us' }));
+    expect(await readFile(`${path}.damaged`, 'utf8')).toBe(text);
+    expect(await store.settings.read()).toMatchObject({ theme: 'system', units: 'us' });
+  });
+
+  it('leaves out only the recent event that cannot be used', async () => {
+    const { recents } = await open();
+    await recents.note('/x/a.brimful', 'A', '');
+    await writeFile(join(folder, 'data', 'recents.json'), JSON.stringify([{ path: '', title: 'no', day: '' }, { path: '/x/b.brimful', title: 'B', day: '' }]));
+    expect((await recents.list()).map(({ title }) => title)).toEqual(['B']);
+  });
+
+  it('lets nobody else read unsaved work', async () => {
+    const { recovery } = await open();
+    const place = join(folder, 'data', 'recovery');
+    await mkdir(place, { recursive: true, mode: 0o755 });
+    await chmod(place, 0o755);
+    await writeFile(join(place, 'one.json'), '{}', { mode: 0o644 });
+    await recovery.keep('one', { path: null, modified: null, text: '{}', at: 1 });
+    await recovery.keep('two', { path: null, modified: null, text: '{}', at: 1 });
+    const rights = async (path: string): Promise<number> => (await stat(path)).mode & 0o777;
+    expect(await Promise.all([rights(place), rights(join(place, 'one.json')), rights(join(place, 'two.json'))])).toEqual([0o700, 0o600, 0o600]);
   });
 
   it('keeps twelve recent events, newest first, each once, and knows which are gone', async () => {
