@@ -3,6 +3,7 @@ import { largestChanges } from '../../shared/changes';
 import { Mark } from '../parts/mark';
 import { useDocument } from './document';
 import { useFaultCount } from './faults';
+import { useSession } from './session';
 import { useSpeaker } from './speak';
 import styles from './change-strip.module.css';
 
@@ -15,6 +16,13 @@ export function ChangeStrip() {
   const changes = newest === null ? null : late;
   const faults = useFaultCount();
   const [allFor, setAllFor] = useState<unknown>(null);
+  const { view } = useSession();
+  // The long list belongs to the view it was opened on.
+  const [shownOn, setShownOn] = useState(view);
+  if (shownOn !== view) {
+    setShownOn(view);
+    setAllFor(null);
+  }
   if (notUpdated || faults > 0) {
     return <div className={`${styles['strip']} ${styles['stale']}`} role="status"><strong><Mark kind="watch" /> {t('shell.notUpdated')}</strong><span>{t('shell.notUpdatedWhy', { n: faults })}</span></div>;
   }
@@ -26,7 +34,7 @@ export function ChangeStrip() {
       <strong className={styles['cause']}><Mark kind="changed" /> {t.message(changes.cause)}</strong>
       {list.length === 0 && <span>{t('shell.nothingElse')}</span>}
       {largestChanges(list).map((change, i) => <span key={`${i} ${change.about}`} className={styles['effect']}>{t.message(change.message)}</span>)}
-      {list.length > 3 && <button type="button" className={styles['link']} aria-expanded={all} onClick={() => setAllFor(all ? null : changes)}>{t('shell.allChanges', { n: list.length })}</button>}
+      {list.length > 3 && <button type="button" className={styles['link']} aria-expanded={all} onClick={() => setAllFor(all ? null : changes)} onKeyDown={(e) => { if (e.key === 'Escape') setAllFor(null); }}>{t('shell.allChanges', { n: list.length })}</button>}
       <span className={styles['space']} />
       {undoName !== null && <button type="button" className={styles['link']} onClick={undo}>{t('shell.undoStep', { name: t.message(undoName) })}</button>}
       <button type="button" className={styles['close']} onClick={readChanges} aria-label={t('shell.changesRead')}>×</button>

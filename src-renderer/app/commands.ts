@@ -3,13 +3,19 @@ import { chooseOpen, leaving, openPath, save, saveAs, startNew } from './files';
 import { sessionStore } from './session';
 import { documentStore } from './store';
 
-/** A text being typed keeps its own undo. */
-export const typing = (target: EventTarget | null): boolean => target instanceof HTMLInputElement && target.dataset['draft'] === 'yes';
+/** Inputs that hold no text: the keys of undo mean the event there. */
+const textless = new Set(['button', 'checkbox', 'color', 'file', 'radio', 'range', 'reset', 'submit']);
+
+/** A text being typed keeps its own undo. A field that stands as the event has it (`data-draft="no"`) is no text being typed. */
+export function typing(target: EventTarget | null): boolean {
+  if (target instanceof HTMLTextAreaElement || target instanceof HTMLInputElement) return !textless.has(target.type) && target.dataset['draft'] !== 'no';
+  return target instanceof HTMLElement && target.isContentEditable;
+}
 
 /** A field being left commits its entry before it is saved. */
 function commitEntry(): void {
   const field = document.activeElement;
-  if (!(field instanceof HTMLInputElement)) return;
+  if (!(field instanceof HTMLInputElement || field instanceof HTMLTextAreaElement)) return;
   field.blur();
   field.focus();
 }

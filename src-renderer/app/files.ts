@@ -16,16 +16,28 @@ export function leaving(then: () => void): void {
 }
 
 function show(text: string, file: FilePlace, unsaved: boolean, openId?: string): void {
-  const problem = openEventText(text, (event, readOnly) => documentStore.open(event, file, { unsaved, readOnly, ...(openId === undefined ? {} : { openId }) }));
-  if (problem === null) sessionStore.set({ panel: null, problem: null, busy: false, view: 'board' });
-  else fail(problem);
+  try {
+    const problem = openEventText(text, (event, readOnly) => documentStore.open(event, file, { unsaved, readOnly, ...(openId === undefined ? {} : { openId }) }));
+    if (problem === null) sessionStore.set({ panel: null, problem: null, busy: false, view: 'board' });
+    else fail(problem);
+  } catch (fault) {
+    console.warn(fault);
+    fail({ message: sayAtStart('shell.openFault'), mend: sayAtStart('shell.openFault.mend') });
+  }
+}
+
+/** Goes on at once, unless the open event was edited since `before` was the open one: what was typed while a file was on its way is asked about too. */
+function unlessEdited(before: unknown, then: () => void): void {
+  if (documentStore.get()?.event === before) then();
+  else leaving(then);
 }
 
 async function guarded<T>(answer: Promise<{ readonly ok: true; readonly value: T } | { readonly ok: false; readonly problem: Problem }>, then: (value: T) => void): Promise<void> {
+  const before = documentStore.get()?.event;
   sessionStore.set({ busy: true });
   const came = await answer;
   sessionStore.set({ busy: false });
-  if (came.ok) then(came.value);
+  if (came.ok) unlessEdited(before, () => then(came.value));
   else fail(came.problem);
 }
 
@@ -39,8 +51,10 @@ const mostBytes = 8_000_000;
 /** Opens a file the page itself has read: where it lies is not known, so saving asks where to. */
 export async function openOwnFile(file: File): Promise<void> {
   if (file.size > mostBytes) { fail({ message: sayAtStart('host.too-large', { path: file.name, megabytes: mostBytes / 1_000_000 }), mend: sayAtStart('host.too-large.mend') }); return; }
+  const before = documentStore.get()?.event;
   try {
-    show(await file.text(), { path: null, modified: null }, false);
+    const text = await file.text();
+    unlessEdited(before, () => show(text, { path: null, modified: null }, false));
   } catch {
     fail({ message: sayAtStart('host.no-file', { path: file.name }), mend: sayAtStart('host.no-file.mend') });
   }

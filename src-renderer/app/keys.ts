@@ -13,7 +13,8 @@ function act(e: KeyboardEvent): boolean {
     return false;
   }
   if (!(e.ctrlKey || e.metaKey)) return false;
-  if (key === 'z' && typing(e.target)) return false;
+  // In a text they are the text's own; under a panel the event stays as it is.
+  if ((key === 'z' || key === 'y') && (typing(e.target) || sessionStore.get().panel !== null)) return false;
   if (key === 'z' && e.shiftKey) { runCommand('redo'); return true; }
   if (key === 'z') { runCommand('undo'); return true; }
   if (key === 'y') { runCommand('redo'); return true; }

@@ -68,7 +68,7 @@ export function Shell() {
             {open.readOnly && <Problem message={t('shell.readOnly')} level="watch" />}
             <div className={styles['stage']}>
               <main className={styles['view']} aria-label={view === undefined ? '' : t(view.titleWord)} data-view={viewId}>
-                {View !== undefined && <ViewFault key={viewId} title={t('shell.viewFault')}><View /></ViewFault>}
+                {View !== undefined && <ViewFault key={viewId} of={open.event} title={t('shell.viewFault')}><View /></ViewFault>}
               </main>
               {viewId !== 'board' && <WorkingPanel />}
             </div>

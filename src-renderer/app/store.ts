@@ -76,13 +76,15 @@ export const documentStore = {
     return () => listeners.delete(listener);
   },
 
-  /** Shows an event as freshly opened. `unsaved`: it exists nowhere on disk yet. `openId`: of the kept copy it was taken from. */
+  /** Shows an event as freshly opened. `unsaved`: it exists nowhere on disk yet. `openId`: of the kept copy it was taken from. @throws what planning it throws; the open document then stays as it is. */
   open: (event: Event, file: FilePlace, options: { readonly unsaved?: boolean; readonly readOnly?: boolean; readonly openId?: string } = {}): void => {
+    // Whatever cannot be shown leaves the open document with its own history.
+    const shown = planned(event, null);
+    const formats = formatsFor(event.preferences, event.day);
     history = startHistory(event);
     savedEvent = options.unsaved === true ? null : event;
-    const formats = formatsFor(event.preferences, event.day);
     set({
-      openId: options.openId ?? `open-${crypto.randomUUID()}`, event, ...planned(event, null), formats, changes: null, undoName: null, redoName: null,
+      openId: options.openId ?? `open-${crypto.randomUUID()}`, event, ...shown, formats, changes: null, undoName: null, redoName: null,
       unsaved: options.unsaved === true, readOnly: options.readOnly === true, file,
     });
   },

@@ -33,6 +33,12 @@ function Direction({ up }: { readonly up: boolean }) {
   return <svg width="10" height="8" viewBox="0 0 10 8" aria-hidden="true" className={styles['direction']}><path d={up ? 'M1 7h8L5 1z' : 'M1 1h8L5 7z'} /></svg>;
 }
 
+/**
+ * What a cell shows. A cell's function is called, not mounted as a component: it is a new one with each plan, and mounted anew the field
+ * being typed in would lose the keyboard.
+ */
+const contentOf = (cell: unknown, context: unknown): ReactNode => (typeof cell === 'function' ? (cell as (context: unknown) => ReactNode)(context) : (cell as ReactNode));
+
 /** A table whose columns sort by their head. */
 export function DataTable<Row extends RowData>({ caption, rows, columns, numeric, rowId, only, groupOf, groupName, detail }: DataTableProps<Row>) {
   const t = useSpeaker();
@@ -76,7 +82,7 @@ export function DataTable<Row extends RowData>({ caption, rows, columns, numeric
                 <tr>
                   {row.getAllCells().map((cell) => (
                     // oxlint-disable-next-line jsx-a11y/control-has-associated-label -- the cell's control brings its own label
-                    <td key={cell.id} data-column={cell.column.id} className={numeric.includes(cell.column.id) ? styles['n'] : ''}><table.FlexRender cell={cell} /></td>
+                    <td key={cell.id} data-column={cell.column.id} className={numeric.includes(cell.column.id) ? styles['n'] : ''}>{contentOf(cell.column.columnDef.cell, cell.getContext())}</td>
                   ))}
                 </tr>
                 {detail?.open === row.id && <tr><td colSpan={columns.length}>{detail.of(row.original)}</td></tr>}

@@ -22,6 +22,8 @@ export const shellWords = {
   'shell.undoStep': (p: { name: string }) => `Undo: ${p.name}`,
   'shell.redoStep': (p: { name: string }) => `Redo: ${p.name}`,
   'shell.notUpdated': 'Not updated',
+  'shell.openFault': 'The plan of this event could not be worked out, so it is not shown.',
+  'shell.openFault.mend': 'Its file is as it was, and what was open is still open. Keep the file: a newer Brimful may read it.',
   'shell.notUpdatedWhy': (p: { n: number }, f: Formats) => (p.n === 0
     ? 'The last change could not be planned. Figures are from before it; undo it or change it.'
     : `${f.number(p.n)} ${f.plural(p.n, 'entry does', 'entries do')} not fit. Figures are from the last entry that did.`),
@@ -43,6 +45,7 @@ export const shellWords = {
   'next.guests': 'Guests: say how many come, and when.',
   'next.menu': 'Menu: choose the dishes and drinks.',
   'next.kitchen': 'Kitchen: enter your pans, pots, flasks and helpers.',
+  'next.lacks': (p: { what: string }) => `Kitchen: ${p.what}`,
 
   'start.line': 'What to buy, mix, brew and fry for a day of many guests at home, and when, on your own pan, pots and flasks.',
   'start.safety': 'Guidance only. Local food, fire, gas and electrical rules and licensed practice come first.',

@@ -6,6 +6,7 @@ export const viewGuestsWords = {
     `${f.number(p.adults)} ${f.plural(p.adults, 'adult', 'adults')} and ${f.number(p.children)} ${f.plural(p.children, 'child', 'children')}; ${f.number(p.most)} here at ${f.clock(p.at)}, the most at once.`,
   'view.guests.planned': 'The amounts are for',
   'view.guests.cover': (p: { n: number }, f: Formats) => `people, enough on ${f.number(p.n, 1)} days of 10`,
+  'view.guests.stayOn': (p: { closes: number; people: number; last: number }, f: Formats) => `At ${f.clock(p.closes)}, when you close, about ${f.plural(p.people, '1 guest is', `${f.number(p.people)} guests are`)} still here by the stays below; the last ones leave about ${f.clock(p.last)}. Close later, or shorten the stays, if that is not what you expect.`,
   'view.guests.through': 'People here through the day',
   'view.guests.event': 'Event',
   'view.guests.title': 'Title',

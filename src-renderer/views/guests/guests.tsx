@@ -12,6 +12,7 @@ import { Fact, Facts, ViewPage, ViewSection } from '../../parts/view-page';
 import { Allergies } from './allergies';
 import { Diets } from './diets';
 import { PresencePicture } from './presence-picture';
+import { StayOn } from './stay-on';
 import { WaveFieldSet } from './wave-field-set';
 import { WhatNext } from './what-next';
 import styles from './guests.module.css';
@@ -40,7 +41,7 @@ export function Guests() {
           <TimeField label={t('view.guests.closes')} value={event.closesAt} onCommit={(at) => edit(setTimes(event, event.opensAt, at))} />
         </div>
       </ViewSection>
-      {waves.length > 0 && <ViewSection title={t('view.guests.through')}><PresencePicture /></ViewSection>}
+      {waves.length > 0 && <ViewSection title={t('view.guests.through')}><PresencePicture /><StayOn /></ViewSection>}
       <ViewSection title={t('view.guests.waves')}>
         {(headcount.adults !== null || headcount.children !== null) && (
           <p className={styles['note']}>{t('view.guests.overridden', headcount)} <Button kind="link" onPress={() => edit(setHeadcount(event, null, null))}>{t('view.guests.asWaves')}</Button></p>
@@ -57,7 +58,7 @@ export function Guests() {
         <AddThing add={() => {
           const last = waves.at(-1);
           const from = Math.min(event.closesAt - 60, last === undefined ? event.opensAt : last.to + 60);
-          return addWave(event, { id: freshId(waves, 'wave'), name: t('view.guests.newWave', { n: waves.length + 1 }), from, to: from + 30, counts: { adult: 10 }, stay: last?.stay ?? { shortest: 60, usual: 90, longest: 180 } });
+          return addWave(event, { id: freshId(waves, 'wave'), name: t('view.guests.newWave', { n: waves.length + 1 }), from, to: from + 30, counts: {}, stay: last?.stay ?? { shortest: 60, usual: 90, longest: 180 } });
         }}>{t('view.guests.addWave')}</AddThing>
         {event.people.length > 0 && !waves.some((w) => w.id.startsWith('helpers')) && (
           <Button kind="link" onPress={() => edit(countHelpersIn(event, t('view.guests.helpersWave')))}>{t('view.guests.countHelpers', { n: event.people.length })}</Button>
