@@ -4,10 +4,13 @@ const bytesOf = (sign: string): number => {
   return code < 0x80 ? 1 : code < 0x800 ? 2 : code < 0x10000 ? 3 : 4;
 };
 
-/** One content line, folded so that no line is longer than 75 bytes and no sign is cut. Source: RFC 5545, section 3.1. */
-export function contentLine(name: string, value: string): string {
+/** One content line. Source: RFC 5545, section 3.1. */
+export const contentLine = (name: string, value: string): string => rawLine(name, `:${value}`);
+
+/** One content line whose parameters and value are given as they stand behind the name, folded so that no line is longer than 75 bytes and no sign is cut. Source: RFC 5545, section 3.1. */
+export function rawLine(name: string, rest: string): string {
   let [out, bytes] = ['', 0];
-  for (const sign of `${name}:${value}`) {
+  for (const sign of `${name}${rest}`) {
     const more = bytesOf(sign);
     if (bytes + more > 75) {
       out += '\r\n ';

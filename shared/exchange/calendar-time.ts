@@ -14,6 +14,14 @@ export function stampOf(wall: number): string {
   return `${String(year).padStart(4, '0')}${two(month)}${two(dayOfMonth)}T${two(Math.floor(rest / 3600))}${two(Math.floor(rest / 60) % 60)}${two(rest % 60)}`;
 }
 
+/** The inverse of `stampOf`, with or without the sign of UTC; null when the text is no such time. */
+export function wallOf(stamp: string): number | null {
+  const found = /^(\d{4})(\d{2})(\d{2})T(\d{2})(\d{2})(\d{2})Z?$/.exec(stamp);
+  if (found === null) return null;
+  const [year = 0, month = 1, dayOfMonth = 1, hours = 0, minutes = 0, seconds = 0] = found.slice(1).map(Number);
+  return dayNumber({ year, month, dayOfMonth }) * secondsPerDay + hours * 3600 + minutes * 60 + seconds;
+}
+
 /** Seconds a time zone is ahead of UTC at a moment, given in seconds since 1970-01-01 UTC. */
 export type Ahead = (utcSeconds: number) => number;
 

@@ -26,6 +26,9 @@ export async function readEventFile(path: string | undefined, terminal: Terminal
 /** How numbers and times of an event are written. */
 export const formatsOf = (event: Event): Formats => formatsFor(event.preferences, event.day);
 
+/** The text of any file. @throws BadInput with what is wrong and what to do. */
+export const readTextFile = async (path: string): Promise<string> => (await read(resolve(path))).text;
+
 async function read(path: string): Promise<ReadText> {
   try {
     return await readText(path);

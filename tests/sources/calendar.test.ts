@@ -4,9 +4,10 @@ import * as fc from 'fast-check';
 import ICAL from 'ical.js';
 import { describe, expect, test } from 'vitest';
 import { eventSchema, formatsFor, type Event } from '../../shared/event';
-import { dayCsv, dayText, planCalendar } from '../../shared/exchange';
+import { changeJob } from '../../shared/edit';
+import { dayCsv, dayText, planCalendar, readCalendar } from '../../shared/exchange';
 import { contentLine, textValue } from '../../shared/exchange/calendar-text';
-import { aheadOf, clockChanges, stampOf, wallSeconds } from '../../shared/exchange/calendar-time';
+import { aheadOf, clockChanges, stampOf, wallOf, wallSeconds } from '../../shared/exchange/calendar-time';
 import { plan } from '../../shared/plan';
 
 const demo = (over: Partial<Event> = {}): Event => ({ ...eventSchema.parse(JSON.parse(readFileSync('assets/app/demo/lantern-evening.brimful', 'utf8'))), ...over });
@@ -23,6 +24,29 @@ function read(event: Event, wish: Parameters<typeof planCalendar>[2] = { written
   if (zone !== null) ICAL.TimezoneService.remove(zone.tzid);
   return { planned, text, root, zone, entries };
 }
+
+/** Whether an entry stands or is cancelled, and its revision. */
+const stateOf = (e: ICAL.Event): string => `${String(e.component.getFirstPropertyValue('status'))} ${e.sequence}`;
+
+const later = (text: string, more: Partial<Parameters<typeof planCalendar>[2]> = {}): Parameters<typeof planCalendar>[2] => ({ writtenAt: writtenAt + 3600, before: readCalendar(text)!, ...more });
+const edited = (event: Event, job: string, patch: Parameters<typeof changeJob>[2]): Event => {
+  const answer = changeJob(event, { key: job, name: job }, patch);
+  if ('problem' in answer) throw new Error(answer.problem.id);
+  return answer.event;
+};
+const key = (e: ICAL.Event): string => `${e.startDate.toICALString()} ${e.endDate.toICALString()} ${e.summary} ${e.description}`;
+const stamp = (e: ICAL.Event): string => String(e.component.getFirstPropertyValue('dtstamp'));
+const stateOfTables = (list: readonly ICAL.Event[]): string | undefined => list.filter((e) => e.uid.startsWith('set-up/tables')).map(stateOf)[0];
+
+/** What a calendar holds that follows RFC 5546: of two entries with one id the higher revision, of equal ones the later stamp; cancelled ones are taken out. */
+const calendar = (files: readonly (readonly ICAL.Event[])[]): Map<string, string> => {
+  const held = new Map<string, ICAL.Event>();
+  for (const e of files.flat()) {
+    const was = held.get(e.uid);
+    if (was === undefined || e.sequence > was.sequence || (e.sequence === was.sequence && stamp(e) >= stamp(was))) held.set(e.uid, e);
+  }
+  return new Map([...held].filter(([, e]) => e.component.getFirstPropertyValue('status') !== 'CANCELLED').map(([uid, e]) => [uid, key(e)]));
+};
 
 /** Minute of the day and day number as the time-zone database shows a moment. */
 function shown(zone: string, at: Date): { day: string; time: string } {
@@ -60,14 +84,6 @@ describe('read by an independent parser', () => {
     }
   });
 
-  test('a later file has the same ids and a higher version', () => {
-    const first = read(demo()).entries;
-    const later = read(demo({ title: 'Moved' }), { writtenAt: writtenAt + 60 }).entries;
-    expect(later.map((e) => e.uid)).toEqual(first.map((e) => e.uid));
-    for (const [i, e] of later.entries()) expect(e.sequence).toBeGreaterThan(first[i]!.sequence);
-    expect(Math.max(...later.map((e) => e.sequence))).toBeLessThan(2 ** 31);
-  });
-
   test('a zone nobody knows is left out, times count where they are read', () => {
     const { entries, zone, text } = read(demo({ timeZone: 'Nowhere/Land' }));
     expect(zone).toBeNull();
@@ -83,6 +99,78 @@ describe('read by an independent parser', () => {
       const root = new ICAL.Component(ICAL.parse(file) as ConstructorParameters<typeof ICAL.Component>[0]);
       expect(root.getFirstSubcomponent('vevent')!.getFirstPropertyValue('summary')).toBe(clean);
     }), { numRuns: 300 });
+  });
+});
+
+describe('a file read into the same calendar again (RFC 5545, 3.8.7.4; RFC 5546, 2.1.4: ids stay, the revision rises with a change, what is gone is cancelled)', () => {
+  test('nothing changed: byte for byte the same file, however much later', () => {
+    const first = read(demo(), { writtenAt, remindMinutes: 10 });
+    expect(read(demo(), later(first.text, { remindMinutes: 10 })).text).toBe(first.text);
+    expect(first.entries.every((e) => e.sequence === 0)).toBe(true);
+  });
+
+  test('a job moved, one left out, one brought back: only these have a higher revision, and the calendar holds the plan of the day each time', () => {
+    const event = demo({ timeZone: 'Europe/Berlin' });
+    const versions = [event, edited(edited(event, 'set-up/tables', { at: 500 }), 'clean/kitchen', { off: true }), edited(event, 'set-up/tables', { at: 510 }), event];
+    let text: string | null = null;
+    const files: ICAL.Event[][] = [];
+    const seen = new Map<string, { sequence: number; key: string; cancelled: boolean }>();
+    for (const [k, version] of versions.entries()) {
+      const file = read(version, text === null ? { writtenAt } : later(text, { writtenAt: writtenAt + 3600 * k }));
+      for (const e of file.entries) {
+        const was = seen.get(e.uid);
+        const now = { key: key(e), cancelled: e.component.getFirstPropertyValue('status') === 'CANCELLED' };
+        const other = was !== undefined && (was.key !== now.key || was.cancelled !== now.cancelled);
+        expect(e.sequence).toBe(was === undefined ? 0 : was.sequence + (other ? 1 : 0));
+        seen.set(e.uid, { sequence: e.sequence, ...now });
+      }
+      text = file.text;
+      files.push([...file.entries]);
+      const alone = read(version).entries;
+      expect(calendar(files)).toEqual(new Map(alone.map((e) => [e.uid, key(e)])));
+    }
+    const kitchen = files.map((list) => list.find((e) => e.uid.startsWith('clean/kitchen'))!).map(stateOf);
+    expect(kitchen).toEqual(['CONFIRMED 0', 'CANCELLED 1', 'CONFIRMED 2', 'CONFIRMED 2']);
+  });
+
+  test('a job given to somebody else is cancelled in the one calendar and new in the other, under ids of their own', () => {
+    const event = demo();
+    const job = plan(event).day.tasks.find((t) => t.id === 'set-up/tables')!;
+    const [from, to] = [job.who[0]!, 'tea'];
+    const moved = edited(event, 'set-up/tables', { who: to });
+    const [first, second] = [read(event, { writtenAt, person: from }), read(event, { writtenAt, person: to })];
+    const [gone, got] = [read(moved, later(first.text, { person: from })), read(moved, later(second.text, { person: to }))];
+    expect([stateOfTables(gone.entries), stateOfTables(got.entries)]).toEqual(['CANCELLED 1', 'CONFIRMED 0']);
+    expect(gone.entries.filter((e) => got.entries.some((o) => o.uid === e.uid))).toEqual([]);
+    // Another helper's file, or another event's, is not this file's to cancel.
+    expect(read(event, later(second.text, { person: from })).text).toBe(read(event, { writtenAt: writtenAt + 3600, person: from }).text);
+    expect(read(demo({ id: 'other' }), later(first.text)).entries.every((e) => e.sequence === 0)).toBe(true);
+  });
+
+  test('a cancelled entry of another time zone keeps its moment: the file has the rules of both', () => {
+    const first = read(demo({ timeZone: 'Asia/Kathmandu' }));
+    const file = read(edited(demo({ timeZone: 'Europe/Berlin' }), 'clean/kitchen', { off: true }), later(first.text));
+    const zones = file.root.getAllSubcomponents('vtimezone').map((z) => String(z.getFirstPropertyValue('tzid')));
+    expect(zones.toSorted()).toEqual(['Asia/Kathmandu', 'Europe/Berlin']);
+    const gone = file.entries.filter((e) => e.component.getFirstPropertyValue('status') === 'CANCELLED');
+    expect(gone.length).toBeGreaterThan(0);
+    for (const e of gone) expect((e.component.getFirstProperty('dtstart')!.getFirstParameter('tzid'))).toBe('Asia/Kathmandu');
+  });
+
+  test('what was written is read back as it was written; what is no calendar is none', () => {
+    fc.assert(fc.property(fc.string({ unit: 'grapheme', maxLength: 90 }), (name) => {
+      const event = demo();
+      const person = event.people[0]!;
+      const file = read({ ...event, people: [{ ...person, name: name.trim() === '' ? 'x' : name }, ...event.people.slice(1)] }, { writtenAt, remindMinutes: 5 });
+      const back = readCalendar(file.text)!;
+      expect(back.map((e) => [e.uid, e.sequence, e.trigger])).toEqual(file.entries.map((e) => [e.uid, e.sequence, ':-PT5M']));
+      expect(planCalendar(file.planned, formatsFor(event.preferences, event.day), { writtenAt: writtenAt + 60, remindMinutes: 5, before: back })).toBe(file.text);
+    }), { numRuns: 6 });
+    expect(readCalendar('a,b,c')).toBeNull();
+    expect(readCalendar('')).toBeNull();
+    expect(readCalendar('BEGIN:VCALENDAR\r\nBEGIN:VEVENT\r\nUID:x\r\nEND:VEVENT\r\nEND:VCALENDAR')).toEqual([]);
+    expect(wallOf(stampOf(wallSeconds('2028-02-29', 1439)))).toBe(wallSeconds('2028-02-29', 1439));
+    expect(wallOf('2028')).toBeNull();
   });
 });
 

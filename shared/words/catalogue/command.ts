@@ -32,14 +32,16 @@ Writes the sheets of an event into DIR: a web page and a PDF of each.
   --paper        a4 or letter; without it, what the event says
   --only         some of the sheets, separated by commas
 Ends with 3 when there is no browser that can make PDFs; the web pages are written all the same.`,
-  'command.usage.export': `Usage: brimful export FILE --as calendar|table|text [--helper NAME] [--remind MINUTES]
+  'command.usage.export': `Usage: brimful export FILE --as calendar|table|text [--helper NAME] [--remind MINUTES] [--since OLD.ics]
 
 Prints the jobs of the day, of everybody or of one helper.
   --as calendar  an iCalendar file (.ics); reading a later one into the same calendar moves the entries
   --as table     comma-separated values for a spreadsheet
   --as text      one line for each job
   --helper       the name of one helper
-  --remind       the calendar reminds this many minutes before each job`,
+  --remind       the calendar reminds this many minutes before each job
+  --since        the .ics file written last: what is the same stays so, what is another has a higher revision, what is gone is cancelled`,
+  'command.export.since': (p: { readonly path: string }) => `${p.path} is no calendar file. After --since stands the .ics file that was written last.`,
   'command.export.as': 'Say what to write: --as calendar, --as table or --as text.',
   'command.export.remind': 'The minutes after --remind are a whole number from 0 to 1440.',
   'command.export.helper': (p: { readonly name: string; readonly names: readonly string[] }, f) => (p.names.length === 0 ? `There are no helpers in this event, so there is no ${p.name}.` : `There is no helper called ${p.name}. There are ${f.list(p.names)}.`),
