@@ -24,3 +24,6 @@ process.exitCode = bad === 0 && solved.differences.length === 0 ? 0 : 1;
 const { randomKitchens } = await tsImport('./unit/timeline/schedule-long.ts', import.meta.url);
 const { done, impossible } = randomKitchens(rounds, start);
 process.stdout.write(`${rounds} random kitchens: ${done} planned and accepted, ${impossible} impossible, each with a set that truly clashes.\n`);
+const { randomDays } = await tsImport('./unit/timeline/days-long.ts', import.meta.url);
+const days = randomDays(rounds, start);
+process.stdout.write(`${rounds} random kitchens with their helpers: every plan accepted, ${days.clashes} jobs without what they need, ${days.named} with a named clash, each true and with nothing too much.\n`);

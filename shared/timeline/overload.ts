@@ -2,6 +2,7 @@ import { earliestStart, highest, lowest } from '../measure';
 import { lengthOf, type Placed } from './job';
 import { claimsOf } from './job-facts';
 import { kitchenHas, profilesOf, type Resources } from './resources';
+import { standingClash } from './standing-clash';
 import { thingClash } from './thing-clash';
 import type { Overload } from './types';
 import type { Message } from '../words';
@@ -60,15 +61,17 @@ function nobodyMessage(resources: Resources, p: Placed): Message {
   return { id: 'timeline.overload.nobody', params: { from, to, atOil, busy, away } };
 }
 
-/** The clashing set of a job, as a part of its overload. */
-function clashing(resources: Resources, placed: readonly Placed[], p: Placed): Pick<Overload, 'clash'> {
-  const clash = thingClash(resources, placed, p);
-  return clash === null ? {} : { clash };
-}
+/** Clashing sets looked for in one day: more would not be read, and would not be quick. */
+const mostClashes = 8;
 
 /** Jobs that could not be placed with all they need, each with what clashes and what would help. */
 export function overloadsOf(resources: Resources, placed: readonly Placed[]): Overload[] {
   const found: Overload[] = [];
+  /** The clashing set of a job, as a part of its overload. */
+  const clashing = (p: Placed): Pick<Overload, 'clash'> => {
+    const clash = found.length < mostClashes ? thingClash(resources, placed, p) ?? standingClash(resources, placed, p) : null;
+    return clash === null ? {} : { clash };
+  };
   const outside: Placed[] = [];
   const told = new Map<string, string[]>();
   // One sentence for a brew round, not one for each of its parts.
@@ -85,8 +88,8 @@ export function overloadsOf(resources: Resources, placed: readonly Placed[]): Ov
     if (!p.things) {
       const { also, again } = alsoOf(p);
       if (again) continue;
-      found.push({ task: taskOf(p), lateMinutes: lateMinutes(resources, p), message: thingMessage(resources, p), also, ...clashing(resources, placed, p) });
-    } else if (p.tooEarly > 0) found.push({ task: taskOf(p), lateMinutes: 0, message: { id: 'timeline.overload.early', params: { minutes: p.tooEarly } }, also: [], ...clashing(resources, placed, p) });
+      found.push({ task: taskOf(p), lateMinutes: lateMinutes(resources, p), message: thingMessage(resources, p), also, ...clashing(p) });
+    } else if (p.tooEarly > 0) found.push({ task: taskOf(p), lateMinutes: 0, message: { id: 'timeline.overload.early', params: { minutes: p.tooEarly } }, also: [], ...clashing(p) });
   }
   const [first] = unmanned;
   if (resources.helpers.length === 0) {
@@ -96,7 +99,7 @@ export function overloadsOf(resources: Resources, placed: readonly Placed[]): Ov
   for (const p of unmanned) {
     if (!p.things) continue;
     if (outsideHours(resources, p)) outside.push(p);
-    else found.push({ task: taskOf(p), lateMinutes: 0, message: nobodyMessage(resources, p), also: tasksOf([p]).filter((id) => id !== taskOf(p)) });
+    else found.push({ task: taskOf(p), lateMinutes: 0, message: nobodyMessage(resources, p), also: tasksOf([p]).filter((id) => id !== taskOf(p)), ...clashing(p) });
   }
   const [one] = outside;
   if (one !== undefined) {

@@ -6,7 +6,7 @@ export type Borrowed = 'ring' | 'urn' | 'pot' | 'oven' | 'counter';
 
 /**
  * One change that may make the day work. Plain values, so that a worker can send it and an edit can make it. Minutes from the event's midnight.
- * `move`: the job starts at this minute (`own`: it is one of the cook's own). `hours`: a helper of the list is there from when to when.
+ * `move`: the job is pinned to this minute (`own`: one of the cook's own jobs gets these hours). `hours`: a helper of the list is there from when to when.
  * `helper`: one more helper. `borrow`: one more of a thing. `drop`: the dish is left off.
  */
 export type RemedyChange =
@@ -85,6 +85,13 @@ function withBorrowed(event: Event, thing: Borrowed, names: RemedyNames): Event 
   return { ...event, kitchen: { ...kitchen, burners: [...kitchen.burners, ring] } };
 }
 
+/** Her own job gets other hours; it was she who set them. */
+function withOwnMove(event: Event, job: string, at: number): Event {
+  const day = dayOf(event);
+  const from = Math.round(at);
+  return { ...event, dayJobs: { ...day, ownJobs: day.ownJobs.map((o) => (`own/${o.id}` === job ? { ...o, from, to: from + o.minutes } : o)) } };
+}
+
 function withMove(event: Event, job: string, at: number): Event {
   const day = dayOf(event);
   const had = day.changes.find((c) => c.job === job);
@@ -108,7 +115,7 @@ function without(event: Event, dish: string): Event {
  * @param names what the new helper or thing is called, in the household's language.
  */
 export function withRemedy(event: Event, change: RemedyChange, names: RemedyNames): Event {
-  if (change.kind === 'move') return withMove(event, change.job, change.at);
+  if (change.kind === 'move') return change.own ? withOwnMove(event, change.job, change.at) : withMove(event, change.job, change.at);
   if (change.kind === 'hours') return { ...event, people: event.people.map((p) => (p.id === change.person ? { ...p, from: change.from, to: change.to } : p)) };
   if (change.kind === 'helper') return { ...event, people: [...event.people, { id: freshId(event.people, 'one-more'), name: names.helper, roles: [...change.roles], from: change.from, to: change.to }] };
   if (change.kind === 'borrow') return withBorrowed(event, change.thing, names);

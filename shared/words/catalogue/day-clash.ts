@@ -8,4 +8,10 @@ const things: Readonly<Record<string, readonly [string, string]>> = {
 export const dayClashWords = {
   'timeline.clash.things': (p: { readonly thing: string; readonly has: number; readonly from: number; readonly to: number; readonly jobs: readonly Inner[] }, f: Formats) =>
     `Between ${f.clock(p.from)} and ${f.clock(p.to)} ${f.number(p.jobs.length)} jobs need ${things[p.thing]?.[0] ?? p.thing} and there ${f.plural(p.has, 'is', 'are')} ${f.number(p.has)}: ${f.list(p.jobs.map(String))}.`,
+  'timeline.clash.hands': (p: { readonly from: number; readonly to: number; readonly job: Inner; readonly jobs: readonly Inner[]; readonly has: number; readonly away: readonly string[] }, f: Formats) => {
+    const all = [String(p.job), ...p.jobs.map(String)];
+    const there = f.plural(p.has, 'there is 1 helper', `there are ${f.number(p.has)} helpers`);
+    const away = p.away.length === 0 ? '' : ` (not all the time: ${f.list(p.away)})`;
+    return `Between ${f.clock(p.from)} and ${f.clock(p.to)} ${f.number(all.length)} jobs stand in each other's way and ${there}${away}: ${f.list(all)}.`;
+  },
 } as const satisfies Record<string, Entry>;

@@ -3,7 +3,8 @@ import * as fc from 'fast-check';
 import { recompute } from '../../../shared/figure';
 import { planDay, type TimelinePlan } from '../../../shared/timeline';
 import { atHome, faultsOf } from './check-day';
-import { dayEvent, inputsOf, type TestDay, type TestStep } from './make-day';
+import { dayEvent, inputsOf, type TestDay } from './make-day';
+import { anyDay } from './random-days';
 
 const planOf = (day: TestDay): { plan: TimelinePlan; faults: string[] } => {
   const event = dayEvent(day);
@@ -12,57 +13,15 @@ const planOf = (day: TestDay): { plan: TimelinePlan; faults: string[] } => {
 };
 const task = (plan: TimelinePlan, id: string) => plan.tasks.find((t) => t.id === id)!;
 
-const person = fc.record({
-  roles: fc.subarray(['cook', 'fryer', 'tea', 'runner', 'aunt'], { minLength: 1 }), from: fc.integer({ min: 300, max: 700 }), hours: fc.integer({ min: 120, max: 840 }),
-});
-const step = fc.record({
-  active: fc.integer({ min: 0, max: 150 }), passive: fc.integer({ min: 0, max: 90 }), passiveAttention: fc.constantFrom(0, 0.1, 0.3, 1),
-  by: fc.constantFrom(undefined, 'cook', 'runner', 'baker'), thing: fc.constantFrom('burner', 'pot', 'counter', 'oven', 'none'), count: fc.integer({ min: 1, max: 2 }),
-  after: fc.array(fc.nat(5), { maxLength: 2 }), latest: fc.integer({ min: 0, max: 120 }), width: fc.integer({ min: 0, max: 400 }), window: fc.boolean(),
-});
-const dish = fc.record({ at: fc.integer({ min: 700, max: 1000 }), kg: fc.integer({ min: 1, max: 20 }), steps: fc.array(step, { maxLength: 5 }) });
-const station = fc.record({
-  on: fc.integer({ min: 600, max: 760 }), heat: fc.integer({ min: 8, max: 25 }), cycle: fc.constantFrom(5, 5.5, 6), gaps: fc.array(fc.integer({ min: 0, max: 30 }), { maxLength: 25 }),
-});
-const day: fc.Arbitrary<TestDay> = fc.record({
-  people: fc.array(person, { maxLength: 6 }), burners: fc.integer({ min: 1, max: 5 }), pots: fc.integer({ min: 1, max: 4 }), counterPlaces: fc.integer({ min: 1, max: 4 }),
-  dishes: fc.array(dish, { minLength: 1, maxLength: 6 }), stations: fc.array(station, { maxLength: 2 }),
-  bowls: fc.array(fc.integer({ min: 620, max: 1000 }), { maxLength: 6 }), rounds: fc.array(fc.integer({ min: 620, max: 1000 }), { maxLength: 4 }),
-  fills: fc.array(fc.record({ at: fc.integer({ min: 700, max: 1000 }), trips: fc.integer({ min: 1, max: 4 }) }), { maxLength: 4 }),
-}).map((d) => ({
-  ...d,
-  people: d.people.map((p, i) => ({ id: `h${i}`, roles: p.roles, from: p.from, to: p.from + p.hours })),
-  dishes: d.dishes.map((x, i) => ({
-    id: `d${i}`, at: x.at, kg: x.kg,
-    steps: x.steps.map((s, k): TestStep => ({
-      id: `s${k}`, active: s.active, passive: s.passive, passiveAttention: s.passiveAttention,
-      ...(s.by === undefined ? {} : { by: s.by }), needs: s.thing === 'none' ? [] : [{ thing: s.thing, count: s.count }],
-      after: [...new Set(s.after.filter((a) => a < k).map((a) => `s${a}`))],
-      ...(s.window ? { endsBefore: { earliest: s.latest + s.width, latest: s.latest } } : {}),
-    })),
-  })),
-  stations: d.stations.map((s) => {
-    const drops: number[] = [];
-    let at = s.on + s.heat;
-    for (const gap of s.gaps) {
-      drops.push(at + gap);
-      at += gap + s.cycle;
-    }
-    return { on: s.on, ready: s.on + s.heat, off: at + 5, drops, cycle: s.cycle };
-  }),
-  bowls: d.bowls.map((mixAt) => ({ mixAt, readyAt: mixAt + 8 })),
-  rounds: d.rounds.map((startAt) => ({ startAt, readyAt: startAt + 35 })),
-}));
-
 describe('any day', () => {
   test('an independent reader finds nobody and nothing over-booked and the order kept, for 250 random days', () => {
-    fc.assert(fc.property(day, (d) => {
+    fc.assert(fc.property(anyDay, (d) => {
       expect(planOf(d).faults).toEqual([]);
     }), { numRuns: 250 });
   });
 
   test('steps end inside their windows, or the day says which do not', () => {
-    fc.assert(fc.property(day, (d) => {
+    fc.assert(fc.property(anyDay, (d) => {
       const { plan } = planOf(d);
       const excused = new Set(plan.overloads.map((o) => o.task));
       for (const x of d.dishes ?? []) {
@@ -80,7 +39,7 @@ describe('any day', () => {
   });
 
   test('a job without a person that needs one is named, one by one or together', () => {
-    fc.assert(fc.property(day, (d) => {
+    fc.assert(fc.property(anyDay, (d) => {
       const { plan } = planOf(d);
       const bare = plan.tasks.filter((t) => t.attention > 0 && t.who.length === 0 && t.kind !== 'shop' && t.kind !== 'oilAway');
       expect(bare.length === 0 || plan.overloads.length > 0).toBe(true);
@@ -89,7 +48,7 @@ describe('any day', () => {
   });
 
   test('the same day twice is the same plan; tasks are in order of start', () => {
-    fc.assert(fc.property(day, (d) => {
+    fc.assert(fc.property(anyDay, (d) => {
       const [a, b] = [planOf(d).plan, planOf(d).plan];
       expect(b.tasks).toEqual(a.tasks);
       expect(a.tasks.map((t) => t.start)).toEqual(a.tasks.map((t) => t.start).toSorted((x, y) => x - y));
@@ -97,7 +56,7 @@ describe('any day', () => {
   });
 
   test('busy minutes add up and lie within the hours; jobs without slack are the critical ones', () => {
-    fc.assert(fc.property(day, (d) => {
+    fc.assert(fc.property(anyDay, (d) => {
       const { plan } = planOf(d);
       for (const { person: id, minutes } of plan.busy) {
         const p = d.people.find((x) => x.id === id)!;
