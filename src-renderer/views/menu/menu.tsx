@@ -11,12 +11,19 @@ import type { RecipePage } from './recipes/page';
 import { RecipePages } from './recipes/recipe-pages';
 import styles from './menu.module.css';
 
+/** The recipe being written when the cook went to another view, and the document it belongs to: half-written work is not lost. */
+let left: { readonly openId: string; readonly page: RecipePage | null } | null = null;
+
 /** What there is to eat and drink, how much of it, and who can have it. */
 export function Menu() {
   const t = useSpeaker();
-  const { plan } = useDocument();
+  const { plan, openId } = useDocument();
   const [open, setOpen] = useState<string | null>(null);
-  const [page, go] = useState<RecipePage | null>(null);
+  const [page, setPage] = useState<RecipePage | null>(() => (left?.openId === openId ? left.page : null));
+  const go = (next: RecipePage | null): void => {
+    left = { openId, page: next?.kind === 'settle' ? next : null };
+    setPage(next);
+  };
   const { dishes, diets } = plan.menu;
   const openTo = (diet: (typeof diets)[number]['diet']): string[] => dishes.filter((d) => d.diets.includes(diet)).map((d) => d.name);
   if (page !== null) return <RecipePages page={page} go={go} />;

@@ -16,6 +16,20 @@ const state = (): DocumentState => {
 };
 const headcount = (event: Event, adults: number) => setHeadcount(event, adults, event.guests.headcount.children);
 
+describe('an event whose plan cannot be worked out', () => {
+  it('leaves the open one with its own history', () => {
+    documentStore.open(demo(), { path: '/a.brimful', modified: 1 });
+    documentStore.edit(headcount(state().event, 90));
+    const before = state();
+    // Nothing that `parseEvent` accepts does this: a broken event stands in for a fault of the program.
+    expect(() => documentStore.open({ ...demo(), menu: { dishes: null } } as unknown as Event, { path: '/b.brimful', modified: 1 })).toThrow();
+    expect(state()).toBe(before);
+    documentStore.undo();
+    expect(state().event.guests.headcount).toEqual(demo().guests.headcount);
+    expect(state().file.path).toBe('/a.brimful');
+  });
+});
+
 describe('the open document', () => {
   beforeEach(() => documentStore.open(demo(), { path: '/somewhere/evening.brimful', modified: 1 }));
 

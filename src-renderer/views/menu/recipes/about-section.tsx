@@ -20,7 +20,7 @@ export function AboutSection({ recipe, change }: PartProps) {
       <p className={styles['note']}>{t('view.recipes.controlNote')}</p>
       <div className={folded['long']}>
         <WordsField label={t('view.recipes.source')} value={source} most={400} onCommit={(text) => change({ source: text === '' ? undefined : text })} />
-        <WordsField label={t('view.recipes.notes')} value={notes} most={4000} onCommit={(text) => change({ notes: text === '' ? undefined : text })} />
+        <WordsField label={t('view.recipes.notes')} value={notes} most={4000} lines={4} onCommit={(text) => change({ notes: text === '' ? undefined : text })} />
       </div>
     </Fold>
   );

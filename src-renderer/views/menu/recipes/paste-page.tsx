@@ -6,6 +6,9 @@ import type { GoTo } from './page';
 import { pastedRecipes, type PastedRecipes } from './text-recipe';
 import styles from './recipes.module.css';
 
+/** Largest file read, in bytes: what the host takes too. */
+const mostBytes = 8_000_000;
+
 /** A text to paste, or a saved page to open. A pasted text is read at once. */
 export function PastePage({ go }: { readonly go: GoTo }) {
   const t = useSpeaker();
@@ -13,12 +16,24 @@ export function PastePage({ go }: { readonly go: GoTo }) {
   const box = useRef<HTMLTextAreaElement>(null);
   const [text, setText] = useState('');
   const [found, setFound] = useState<PastedRecipes | null>(null);
+  const [fault, setFault] = useState<string | null>(null);
   useEffect(() => { box.current?.focus(); }, []);
   const read = (given: string): void => {
     const next = pastedRecipes(given);
     const [only] = next.recipes;
     if (only !== undefined && next.recipes.length === 1 && next.problems.length === 0) go({ kind: 'settle', imported: only });
     else setFound(next);
+  };
+  const open = async (file: File): Promise<void> => {
+    setFault(null);
+    if (file.size > mostBytes) { setFault(t('host.too-large', { path: file.name, megabytes: mostBytes / 1_000_000 })); return; }
+    try {
+      const whole = await file.text();
+      setText(whole.slice(0, 200_000));
+      read(whole);
+    } catch {
+      setFault(`${t('host.no-file', { path: file.name })} ${t('host.no-file.mend')}`);
+    }
   };
   return (
     <ViewPage title={t('view.recipes.paste')} lead={t('view.recipes.pasteLead')} actions={<Button onPress={() => go(null)}>{t('view.recipes.back')}</Button>}>
@@ -36,10 +51,13 @@ export function PastePage({ go }: { readonly go: GoTo }) {
           {t('view.recipes.pasteFile')}
           <input type="file" accept=".html,.htm,.json,.jsonld,.txt" onChange={(e) => {
             const file = e.currentTarget.files?.[0];
-            if (file !== undefined) void file.text().then((whole) => { setText(whole.slice(0, 200_000)); read(whole); });
+            // The same file may be chosen again once it is mended.
+            e.currentTarget.value = '';
+            if (file !== undefined) void open(file);
           }} />
         </label>
       </div>
+      {fault !== null && <p className={styles['problem']} role="alert">{fault}</p>}
       {found?.problems.map((problem) => <p key={problem.id} className={styles['problem']} role="alert">{t.message(problem)}</p>)}
       {found !== null && found.recipes.length > 0 && (
         <section className={styles['which']}>
