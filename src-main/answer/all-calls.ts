@@ -19,7 +19,7 @@ export function allCalls(store: Store, shell: Shell, clock: () => Date = () => n
       openPath: shell.openPath,
       folder: await store.eventsFolder(),
     }),
-    'app.handed': async () => ({ path: (await shell.handed?.()) ?? null }),
+    'app.handed': async (_input, gone) => ({ path: (await shell.handed?.(gone)) ?? null }),
     'app.ready': () => {
       shell.ready();
       return { done: true };

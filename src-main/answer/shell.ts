@@ -16,8 +16,8 @@ export interface Shell {
   /** The event file this start was asked to open. */
   readonly openPath: string | null;
   readonly dialogs: Dialogs | null;
-  /** The next event file a later start handed over; null when there was none for a while. Only where the host cannot speak to the face by itself. */
-  handed?(): Promise<string | null>;
+  /** The next event file a later start handed over; null when there was none for a while. Only where the host cannot speak to the face by itself. `gone`: the face that asked is not there any more. */
+  handed?(gone?: AbortSignal): Promise<string | null>;
   /** The face is drawn. */
   ready(): void;
   setUnsaved(unsaved: boolean): void;

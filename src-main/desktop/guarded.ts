@@ -17,8 +17,12 @@ export const guardedPreferences = {
   devTools: inDevelopment(),
 } as const satisfies WebPreferences;
 
-/** A page may not go elsewhere, open windows or hold other pages inside. */
+const guarded = new WeakSet<WebContents>();
+
+/** A page may not go elsewhere, open windows or hold other pages inside. Asked for again, a page that is guarded stays as it is. */
 export function guardContents(contents: WebContents): void {
+  if (guarded.has(contents)) return;
+  guarded.add(contents);
   contents.on('will-navigate', (event) => event.preventDefault());
   contents.on('will-redirect', (event) => event.preventDefault());
   contents.on('will-attach-webview', (event) => event.preventDefault());

@@ -1,5 +1,6 @@
 import { join } from 'node:path';
 import { BrowserWindow, dialog } from 'electron';
+import type { WebContents } from 'electron';
 import { tell } from '../problem';
 import { guardContents, guardedPreferences } from './guarded';
 import { ownPrefix } from './sender';
@@ -8,8 +9,12 @@ import { ownPrefix } from './sender';
 export class MainWindow {
   readonly window: BrowserWindow;
   private unsaved = false;
+  private listens = false;
+  private waiting: string[] = [];
+  private readonly send: (path: string) => void;
 
-  constructor(preload: string) {
+  /** `send`: tells the page to open a file. */
+  constructor(preload: string, send: (contents: WebContents, path: string) => void) {
     this.window = new BrowserWindow({
       width: 1280,
       height: 860,
@@ -18,7 +23,12 @@ export class MainWindow {
       show: false,
       webPreferences: { ...guardedPreferences, preload },
     });
-    guardContents(this.window.webContents);
+    const contents = this.window.webContents;
+    this.send = (path) => send(contents, path);
+    guardContents(contents);
+    contents.on('render-process-gone', (_event, { reason }) => {
+      if (reason !== 'clean-exit') void this.drawAnew();
+    });
     this.window.on('close', (event) => {
       if (this.unsaved && !this.mayLeave()) event.preventDefault();
     });
@@ -27,6 +37,20 @@ export class MainWindow {
 
   load(): Promise<void> {
     return this.window.loadURL(`${ownPrefix}index.html`);
+  }
+
+  /** Opens a file in the page: at once where it listens, else as soon as it does. */
+  openFile(path: string): void {
+    if (this.listens) this.send(path);
+    else this.waiting.push(path);
+  }
+
+  /** The page is drawn and listens. */
+  ready(): void {
+    this.listens = true;
+    const paths = this.waiting;
+    this.waiting = [];
+    for (const path of paths) this.send(path);
   }
 
   setUnsaved(unsaved: boolean): void {
@@ -38,6 +62,14 @@ export class MainWindow {
   raise(): void {
     if (this.window.isMinimized()) this.window.restore();
     this.window.focus();
+  }
+
+  /** The page has ended by itself: says so, and shows it anew. What was not saved is kept aside and offered there. The box is waited for, so that a page that always ends does not flicker. */
+  private async drawAnew(): Promise<void> {
+    this.listens = false;
+    this.setUnsaved(false);
+    await dialog.showMessageBox(this.window, { type: 'error', message: tell('host.window-gone.title'), detail: tell('host.window-gone.detail'), buttons: [tell('host.window-gone.again')] });
+    if (!this.window.isDestroyed()) await this.load();
   }
 
   private mayLeave(): boolean {

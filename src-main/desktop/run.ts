@@ -26,14 +26,14 @@ export async function runDesktop(): Promise<void> {
   }
   let main: MainWindow | undefined;
   let openPath = askedFile(process.argv.slice(1), process.cwd());
-  const send = (command: MenuCommand, path: string | null = null): void => main?.window.webContents.send(desktopChannels.menu, command, path);
+  const send = (command: MenuCommand): void => main?.window.webContents.send(desktopChannels.menu, command, null);
   const openLater = (path: string | null): void => {
     if (main === undefined) {
       openPath = path ?? openPath;
       return;
     }
     main.raise();
-    if (path !== null) send('openPath', path);
+    if (path !== null) main.openFile(path);
   };
   app.on('second-instance', (_event, args, folder) => openLater(askedFile(args.slice(1), folder)));
   app.on('open-file', (event, path) => {
@@ -49,14 +49,14 @@ export async function runDesktop(): Promise<void> {
   const store = await openStore({ data: dataFolder(), events: eventsFolder(), demos: demoFolder(project) });
   guardSession(session.defaultSession);
   serveScheme(rendererFolder(project), shelf);
-  const own = new MainWindow(preloadPath(project));
+  const own = new MainWindow(preloadPath(project), (contents, path) => contents.send(desktopChannels.menu, 'openPath' satisfies MenuCommand, path));
   main = own;
   const shell = {
     kind: 'desktop',
     version: app.getVersion(),
     openPath,
     dialogs: nativeDialogs(own.window),
-    ready: () => {},
+    ready: () => own.ready(),
     setUnsaved: (unsaved: boolean) => own.setUnsaved(unsaved),
     close: () => own.window.close(),
     pdf: (html: string) => sheetToPdf(shelf, html),

@@ -17,6 +17,11 @@ export class HandedFiles {
     this.wait = wait;
   }
 
+  /** How many windows wait for a file. */
+  get windows(): number {
+    return this.waiting.length;
+  }
+
   /** Takes a file over. Answers whether a window is there to show it. */
   give(path: string | null): boolean {
     const there = this.waiting.length > 0 || performance.now() - this.lastAsked < graceMs;
@@ -28,8 +33,9 @@ export class HandedFiles {
     return there;
   }
 
-  /** The next file handed over; null when there was none for a while. */
-  next(): Promise<string | null> {
+  /** The next file handed over; null when there was none for a while. `gone`: the window that waits is not there any more, so no file may go to it. */
+  next(gone?: AbortSignal): Promise<string | null> {
+    if (gone?.aborted === true) return Promise.resolve(null);
     const queued = this.queue.shift();
     this.lastAsked = performance.now();
     if (queued !== undefined) return Promise.resolve(queued);
@@ -45,6 +51,7 @@ export class HandedFiles {
       // A window that waits does not keep the program alive.
       timer.unref();
       this.waiting.push(done);
+      gone?.addEventListener('abort', () => done(null), { once: true });
     });
   }
 }

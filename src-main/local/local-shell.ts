@@ -10,7 +10,7 @@ export function localShell(parts: { version: string; handed: HandedFiles; printe
     get openPath() {
       return parts.handed.first;
     },
-    handed: () => parts.handed.next(),
+    handed: (gone) => parts.handed.next(gone),
     dialogs: null,
     ready: () => {},
     // The page lets the browser ask (`beforeunload`) before a window with changes is closed.

@@ -26,7 +26,7 @@ export interface LocalServer {
   readonly port: number;
   /** The address with the one-time code. */
   readonly startAddress: string;
-  /** A new address of that kind; the one before opens no longer. */
+  /** A new address of that kind; those before stay good. */
   newStartAddress(): string;
   stop(): Promise<void>;
 }
@@ -47,8 +47,8 @@ export async function serveLocally(options: ServerOptions): Promise<LocalServer>
   const startAt = (code: string): string => `http://127.0.0.1:${port}/?start=${code}`;
   return {
     port,
-    startAddress: startAt(pass.startCode),
-    newStartAddress: () => startAt(pass.renew()),
+    startAddress: startAt(pass.newCode()),
+    newStartAddress: () => startAt(pass.newCode()),
     stop: () => new Promise((resolve) => {
       server.close(() => resolve());
       server.closeAllConnections();
@@ -90,7 +90,16 @@ async function call(request: IncomingMessage, response: ServerResponse, method: 
   if (body === null) return refuseCall({ status: 413, reason: 'host.gate.too-large' });
   const input = jsonOf(body);
   if (input === noJson) return refuseCall({ status: 400, reason: 'host.gate.not-json' });
-  return sendJson(response, 200, await handle(method, input));
+  return sendJson(response, 200, await handle(method, input, goneSignal(response)));
+}
+
+/** Aborted when the window that asked goes before it is answered: closed, or drawn anew. */
+function goneSignal(response: ServerResponse): AbortSignal {
+  const gone = new AbortController();
+  response.once('close', () => {
+    if (!response.writableFinished) gone.abort();
+  });
+  return gone.signal;
 }
 
 const noJson = Symbol('no JSON');
@@ -111,7 +120,7 @@ async function handOver(request: IncomingMessage, response: ServerResponse, { ha
   const input = handOverInput.safeParse(jsonOf(body ?? ''));
   if (!input.success) return refuse(response, { status: 400, reason: 'host.gate.not-json' });
   const shown = door.take(input.data.path);
-  return sendJson(response, 200, { address: `http://127.0.0.1:${port}/?start=${pass.renew()}`, shown } satisfies Handed);
+  return sendJson(response, 200, { address: `http://127.0.0.1:${port}/?start=${pass.newCode()}`, shown } satisfies Handed);
 }
 
 /** The address asked for; the path is kept as sent, so that escapes are judged and not resolved away. */

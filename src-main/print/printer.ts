@@ -12,39 +12,63 @@ export interface Printer {
 /** How a sheet becomes a PDF: the document's own paper size, colours as drawn, tags for screen readers, an outline. */
 export const pdfOptions = { preferCSSPageSize: true, printBackground: true, tagged: true, outline: true } as const;
 
-/** A printer that starts its browser at the first sheet. `browser`: path of the program, or null when there is none. */
-export function openPrinter(browser: string | null): Printer {
-  let running: Promise<Browser> | undefined;
-  const start = (): Promise<Browser> => {
-    if (browser === null) throw HostProblem.of('host.no-browser');
-    running ??= chromium.launch({
-      executablePath: browser,
-      chromiumSandbox: userId() !== 0,
-      args: [...quietFlags, ...rootFlags(userId())],
-      handleSIGINT: false,
-      handleSIGTERM: false,
-    }).then((opened) => {
-      // A browser that ended is started anew for the next sheet.
-      opened.on('disconnected', () => {
-        running = undefined;
-      });
-      return opened;
-    });
-    return running;
+/** Starts the browser that prints. */
+export type Launch = (program: string) => Promise<Browser>;
+
+const launchQuietly: Launch = (program) => chromium.launch({
+  executablePath: program,
+  chromiumSandbox: userId() !== 0,
+  args: [...quietFlags, ...rootFlags(userId())],
+  handleSIGINT: false,
+  handleSIGTERM: false,
+});
+
+/** A browser of the printer and how many sheets it has in hand. */
+interface Press {
+  readonly browser: Promise<Browser>;
+  sheets: number;
+}
+
+/** A printer that starts its browser at the first sheet. `browser`: path of the program, or null when there is none. `launch`: a test hands in its own. */
+export function openPrinter(browser: string | null, launch: Launch = launchQuietly): Printer {
+  const presses = new Set<Press>();
+  let running: Press | undefined;
+  const start = (program: string): Press => {
+    if (running !== undefined) return running;
+    const press: Press = { browser: launch(program), sheets: 0 };
+    presses.add(press);
+    // A browser that ended is started anew for the next sheet.
+    void press.browser.then((opened) => opened.on('disconnected', () => retire(press)), () => retire(press));
+    running = press;
+    return press;
+  };
+  const retire = (press: Press): void => {
+    if (running === press) running = undefined;
+  };
+  const end = async (press: Press): Promise<void> => {
+    presses.delete(press);
+    await press.browser.then((open) => open.close()).catch(() => {});
   };
   return {
     pdf: async (html) => {
+      if (browser === null) throw HostProblem.of('host.no-browser');
+      const press = start(browser);
+      press.sheets += 1;
       try {
-        return await printOnce(await start(), html);
+        return await printOnce(await press.browser, html);
       } catch (error) {
-        if (error instanceof HostProblem) throw error;
-        running = undefined;
+        // It may be broken: the next sheet gets another one.
+        retire(press);
         throw HostProblem.of('host.print-failed', { what: firstLine(error) });
+      } finally {
+        press.sheets -= 1;
+        // Sheets it still has in hand are printed first.
+        if (press !== running && press.sheets === 0) await end(press);
       }
     },
     close: async () => {
-      const open = await running?.catch(() => undefined);
-      await open?.close();
+      running = undefined;
+      await Promise.all([...presses].map(end));
     },
   };
 }

@@ -62,6 +62,10 @@ export const hostWords = {
   'host.print-failed': (p: { what: string }) => `The sheet could not be printed: ${p.what}.`,
   'host.print-failed.mend': 'Print from the window instead.',
 
+  'host.print-slow': (p: { seconds: number }) => `it was not drawn in ${p.seconds} seconds`,
+  'host.paper-failed': (p: { what: string }) => `The printer did not take the sheet (${p.what}).`,
+  'host.paper-failed.mend': 'Look whether it is on and has paper, or save the sheet as a PDF and print that.',
+
   'host.start.building': 'Building Brimful, a few seconds...',
   'host.start.open': (p: { address: string }) => `Brimful is open in its own window (${p.address}). Close the window or press Ctrl+C to end.`,
   'host.start.already': 'Brimful is running already. Its window is the one to use.',
@@ -110,6 +114,9 @@ export const hostWords = {
   'host.dialog.html': 'Web pages',
   'host.dialog.csv': 'Tables',
   'host.dialog.txt': 'Text',
+  'host.window-gone.title': 'The window ended by itself and is drawn anew.',
+  'host.window-gone.detail': 'Changes that were not saved are kept aside, up to the last seconds. They are offered at the start.',
+  'host.window-gone.again': 'Go on',
   'host.unsaved.title': 'There are changes that are not saved.',
   'host.unsaved.detail': 'They are kept aside and offered again at the next start.',
   'host.unsaved.stay': 'Go back',

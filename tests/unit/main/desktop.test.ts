@@ -34,9 +34,9 @@ const fake = vi.hoisted(() => {
       this.printed.push(options);
       return Promise.resolve(Buffer.from('%PDF /Type /Page '));
     }
-    print(options: unknown, done: () => void): void {
+    print(options: unknown, done: (success: boolean, reason: string) => void): void {
       this.printed.push(options);
-      done();
+      done(...boxes.paper);
     }
   }
   class Window extends Emitter {
@@ -49,6 +49,7 @@ const fake = vi.hoisted(() => {
       super();
       this.options = options;
       Window.all.push(this);
+      app.emit('web-contents-created', {}, this.webContents);
     }
     loadURL(url: string): Promise<void> {
       this.loaded.push(url);
@@ -59,6 +60,7 @@ const fake = vi.hoisted(() => {
     destroy(): void { this.calls.push('destroy'); }
     focus(): void { this.calls.push('focus'); }
     restore(): void { this.calls.push('restore'); }
+    isDestroyed(): boolean { return this.calls.includes('destroy'); }
     isMinimized(): boolean { return true; }
     setDocumentEdited(edited: boolean): void { this.calls.push(`edited ${edited}`); }
   }
@@ -82,7 +84,7 @@ const fake = vi.hoisted(() => {
   const schemes: unknown[] = [];
   const answers = new Map<string, Listener>();
   const pages = new Map<string, (request: { url: string; method: string }) => Promise<Response>>();
-  const boxes = { answer: 0, open: { canceled: false, filePaths: ['/x/a.brimful'] }, save: { canceled: false, filePath: '/x/b' } };
+  const boxes = { answer: 0, paper: [true, ''] as [boolean, string], said: [] as unknown[], open: { canceled: false, filePaths: ['/x/a.brimful'] }, save: { canceled: false, filePath: '/x/b' } };
   const menus: unknown[] = [];
   const exposed = new Map<string, unknown>();
   const renderer = Object.assign(new Emitter(), { invoked: [] as unknown[][], invoke(...args: unknown[]) { this.invoked.push(args); return Promise.resolve('ok'); }, removeListener: vi.fn<Listener>() });
@@ -101,6 +103,7 @@ vi.mock('electron', () => ({
   },
   dialog: {
     showMessageBoxSync: () => fake.boxes.answer,
+    showMessageBox: (_window: unknown, options: unknown) => { fake.boxes.said.push(options); return Promise.resolve({ response: 0 }); },
     showOpenDialog: () => Promise.resolve(fake.boxes.open),
     showSaveDialog: () => Promise.resolve(fake.boxes.save),
   },
@@ -157,6 +160,27 @@ describe('the window', () => {
     fake.app.emit('web-contents-created', {}, other);
     expect(other.openHandler?.()).toEqual({ action: 'deny' });
     expect([...other.heard.keys()]).toEqual(['will-navigate', 'will-redirect', 'will-attach-webview', 'will-prevent-unload']);
+  });
+
+  it('is guarded once, however often it is asked for', () => {
+    fake.app.emit('web-contents-created', {}, main().webContents);
+    for (const name of ['will-navigate', 'will-redirect', 'will-attach-webview', 'will-prevent-unload']) expect(main().webContents.heard.get(name), name).toHaveLength(1);
+  });
+
+  it('is drawn anew when its page ends by itself, and says so first', async () => {
+    call(ownEvent(), 'app.setUnsaved', { unsaved: true });
+    await vi.waitFor(() => expect(main().calls.at(-1)).toBe('edited true'));
+    fake.boxes.said.length = 0;
+    const loaded = main().loaded.length;
+    main().webContents.emit('render-process-gone', {}, { reason: 'clean-exit', exitCode: 0 });
+    main().webContents.emit('render-process-gone', {}, { reason: 'crashed', exitCode: 5 });
+    await vi.waitFor(() => expect(main().loaded).toHaveLength(loaded + 1));
+    expect(fake.boxes.said).toMatchObject([{ type: 'error', message: expect.stringContaining('drawn anew') as string, detail: expect.stringContaining('kept aside') as string }]);
+    // What was not saved is in the kept copy: nothing stands in the way of closing.
+    const event = { preventDefault: vi.fn<() => void>() };
+    main().emit('close', event);
+    expect(event.preventDefault).not.toHaveBeenCalled();
+    await call(ownEvent(), 'app.ready', {});
   });
 
   it('gives no permission and lets nothing out of the computer', () => {
@@ -263,8 +287,30 @@ describe('printing', () => {
     expect((await fake.pages.get('app')!({ url, method: 'GET' })).status).toBe(404);
   });
 
-  it('opens the native print window', async () => {
+  it.each([[true, ''], [false, 'Print job canceled'], [false, 'cancelled']])('opens the native print window; to close it is no failure (%s %s)', async (...outcome) => {
+    fake.boxes.paper = outcome as [boolean, string];
     expect(await call(ownEvent(), 'print.paper', { html: '<p>x</p>', name: 'x' })).toEqual({ ok: true, value: { handled: true } });
+  });
+
+  it('tells that the printer did not take the sheet', async () => {
+    fake.boxes.paper = [false, 'Print job failed'];
+    expect(await call(ownEvent(), 'print.paper', { html: '<p>x</p>', name: 'x' })).toMatchObject({ ok: false, problem: { code: 'paper-failed', message: expect.stringContaining('Print job failed') as string, mend: expect.any(String) as string } });
+    fake.boxes.paper = [true, ''];
+    expect(fake.Window.all.at(-1)?.calls).toContain('destroy');
+  });
+
+  it.each(['print.pdf', 'print.paper'])('gives a sheet that is never drawn twenty seconds (%s)', async (method) => {
+    vi.useFakeTimers();
+    try {
+      const load = vi.spyOn(fake.Window.prototype, 'loadURL').mockImplementation(() => new Promise(() => {}));
+      const answer = call(ownEvent(), method, { html: '<p>x</p>', name: 'x', path: null });
+      await vi.advanceTimersByTimeAsync(20_000);
+      load.mockRestore();
+      expect(await answer).toMatchObject({ ok: false, problem: { code: 'print-failed', message: expect.stringContaining('not drawn in 20 seconds') as string } });
+      expect(fake.Window.all.at(-1)?.calls).toContain('destroy');
+    } finally {
+      vi.useRealTimers();
+    }
   });
 });
 
@@ -286,7 +332,21 @@ describe('dialogs', () => {
 });
 
 describe('a second start and files from outside', () => {
-  it('raises the window and opens the file', () => {
+  it('keeps the file until the page listens, also while it is drawn anew', async () => {
+    const { webContents } = main();
+    webContents.emit('render-process-gone', {}, { reason: 'crashed', exitCode: 5 });
+    const before = webContents.sent.length;
+    fake.app.emit('second-instance', {}, ['brimful', '/x/one.brimful'], '/');
+    fake.app.emit('open-file', { preventDefault: () => {} }, '/x/two.brimful');
+    expect(webContents.sent).toHaveLength(before);
+    await call(ownEvent(), 'app.ready', {});
+    expect(webContents.sent.slice(before)).toEqual([[desktopChannels.menu, 'openPath', '/x/one.brimful'], [desktopChannels.menu, 'openPath', '/x/two.brimful']]);
+    await call(ownEvent(), 'app.ready', {});
+    expect(webContents.sent).toHaveLength(before + 2);
+  });
+
+  it('raises the window and opens the file', async () => {
+    await call(ownEvent(), 'app.ready', {});
     fake.app.emit('second-instance', {}, ['brimful', '--flag', 'feast.brimful'], '/home/x');
     expect(main().calls).toEqual(expect.arrayContaining(['restore', 'focus']));
     expect(main().webContents.sent.at(-1)).toEqual([desktopChannels.menu, 'openPath', '/home/x/feast.brimful']);

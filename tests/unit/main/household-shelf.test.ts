@@ -94,14 +94,14 @@ it('answers the calls of the face from the data folder', async () => {
   expect(await calls['shelf.read']({})).toEqual({ text: before.text, modified });
 });
 
-describe('the command line and the household shelf', () => {
-  /** Runs a command; `between` at the first word it says on the side, which is after the shelf was read and before it is written. */
-  async function brimful(args: string[], between: () => void = () => {}): Promise<{ code: number; out: string; err: string }> {
-    const [out, err]: [string[], string[]] = [[], []];
-    const code = await runCommand(args, { out: (text) => out.push(text), err: (text) => { if (err.length === 0) between(); err.push(text); } });
-    return { code, out: out.join('\n'), err: err.join('\n') };
-  }
+/** Runs a command; `between` at the first word it says on the side, which is after the shelf was read and before it is written. */
+async function brimful(args: string[], between: () => void = () => {}): Promise<{ code: number; out: string; err: string }> {
+  const [out, err]: [string[], string[]] = [[], []];
+  const code = await runCommand(args, { out: (text) => out.push(text), err: (text) => { if (err.length === 0) between(); err.push(text); } });
+  return { code, out: out.join('\n'), err: err.join('\n') };
+}
 
+describe('the command line and the household shelf', () => {
   it('keeps a recipe that the window put there between its reading and its writing, and says nothing was done', async () => {
     const path = join(folder, 'own.brimful-shelf');
     const starter = parsed((await new HouseholdShelf(folder).read()).text);

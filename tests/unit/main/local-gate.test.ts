@@ -4,6 +4,7 @@ import type { IncomingHttpHeaders } from 'node:http';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { codeLifeMs, Pass } from '../../../src-main/local/pass';
 import { serveLocally } from '../../../src-main/local/server';
 import type { LocalServer } from '../../../src-main/local/server';
 import { longestText } from '../../../shared/host';
@@ -79,13 +80,29 @@ describe('the start code', () => {
     await another.stop();
   });
 
-  it('can be made anew for a second start; the one before is dead then', async () => {
+  it('of a second start leaves the window of the first, still on its way, its own; each opens once', async () => {
     const another = await serveLocally({ pages: join(folder, 'pages'), handle: () => Promise.resolve({ ok: true, value: null }) });
     const fresh = another.newStartAddress();
-    expect((await fetch(another.startAddress, { redirect: 'manual' })).status).toBe(403);
-    expect((await fetch(fresh, { redirect: 'manual' })).status).toBe(303);
-    expect((await fetch(fresh, { redirect: 'manual' })).status).toBe(403);
+    const statuses = [];
+    for (const address of [another.startAddress, fresh, fresh, another.startAddress]) statuses.push((await fetch(address, { redirect: 'manual' })).status);
+    expect(statuses).toEqual([303, 303, 403, 403]);
     await another.stop();
+  });
+
+  it('that nobody used is good for an hour', () => {
+    let now = 0;
+    const pass = new Pass(() => now);
+    const codes = [pass.newCode(), pass.newCode()];
+    now = codeLifeMs;
+    expect(codes.slice(0, 1).map((code) => pass.swap(code))).toEqual([true]);
+    now += 1;
+    expect(codes.map((code) => pass.swap(code))).toEqual([false, false]);
+  });
+
+  it('is one of sixteen at most: the oldest goes', () => {
+    const pass = new Pass();
+    const codes = Array.from({ length: 17 }, () => pass.newCode());
+    expect(codes.map((code) => pass.swap(code))).toEqual([false, ...Array<boolean>(16).fill(true)]);
   });
 
   it('sends a reload of the start address home when the cookie is there', async () => {

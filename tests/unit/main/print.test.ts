@@ -1,3 +1,4 @@
+import type { Browser } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { findBrowser } from '../../../src-main/browser';
 import { openPrinter, pagesOf } from '../../../src-main/print';
@@ -21,6 +22,45 @@ describe('a printer without a browser', () => {
     await expect(printer.pdf('<p>x</p>')).rejects.toMatchObject({ problem: { code: 'print-failed' } });
     await printer.close();
   }, 60_000);
+});
+
+/** A browser that prints what `print` answers, and counts how often it was closed. */
+function fakeBrowser(print: (html: string) => Promise<Buffer>): { browser: Browser; closed: () => number } {
+  let [closed, html] = [0, ''];
+  const page = { setContent: (given: string) => { html = given; return Promise.resolve(); }, pdf: () => print(html) };
+  const browser = {
+    on: () => browser,
+    close: () => { closed += 1; return Promise.resolve(); },
+    newContext: () => Promise.resolve({ newPage: () => Promise.resolve(page), close: () => Promise.resolve() }),
+  } as unknown as Browser;
+  return { browser, closed: () => closed };
+}
+
+describe('a printer whose sheets fail', () => {
+  it('ends the browser of each failed sheet, and starts another for the next', async () => {
+    const made = Array.from({ length: 3 }, (_, n) => fakeBrowser(() => (n < 2 ? Promise.reject(new Error('crashed')) : Promise.resolve(Buffer.from('%PDF')))));
+    let launched = 0;
+    const printer = openPrinter('/a/browser', () => Promise.resolve(made[launched++]?.browser as Browser));
+    for (let sheet = 0; sheet < 2; sheet += 1) await expect(printer.pdf('x')).rejects.toMatchObject({ problem: { code: 'print-failed' } });
+    expect(Buffer.from(await printer.pdf('x')).toString()).toBe('%PDF');
+    expect([launched, made.map(({ closed }) => closed())]).toEqual([3, [1, 1, 0]]);
+    await printer.close();
+    expect(made.map(({ closed }) => closed())).toEqual([1, 1, 1]);
+  });
+
+  it('lets sheets that are being printed come to their end first', async () => {
+    const slow = new AbortController();
+    const { browser, closed } = fakeBrowser((html) => (html === 'bad' ? Promise.reject(new Error('bad')) : new Promise((resolve) => { slow.signal.addEventListener('abort', () => resolve(Buffer.from('%PDF'))); })));
+    const printer = openPrinter('/a/browser', () => Promise.resolve(browser));
+    const first = printer.pdf('good');
+    // One after the other: the fake has one page.
+    await new Promise((resolve) => { setTimeout(resolve, 10); });
+    await expect(printer.pdf('bad')).rejects.toMatchObject({ problem: { code: 'print-failed' } });
+    expect(closed()).toBe(0);
+    slow.abort();
+    expect(Buffer.from(await first).toString()).toBe('%PDF');
+    expect(closed()).toBe(1);
+  });
 });
 
 describe.runIf(findBrowser() !== null)('a printer with a browser', () => {

@@ -3,7 +3,7 @@ import { createServer } from 'node:http';
 import type { Server } from 'node:http';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { HandedFiles } from '../../../src-main/local/handed-files';
 import { askHolder } from '../../../src-main/local/hand-over';
 import type { Holder } from '../../../src-main/local/holder';
@@ -129,5 +129,55 @@ describe('files handed over', () => {
     expect(await wait).toBe('/second.brimful');
     expect(files.give('/third.brimful')).toBe(true);
     expect(await files.next()).toBe('/third.brimful');
+  });
+
+  it('do not go to a window that is gone, but to the one that came after it', async () => {
+    const files = new HandedFiles(null, 1000);
+    const [first, late] = [new AbortController(), new AbortController()];
+    const old = files.next(first.signal);
+    const now = files.next();
+    first.abort();
+    expect(await old).toBeNull();
+    expect(files.give('/feast.brimful')).toBe(true);
+    expect(await now).toBe('/feast.brimful');
+    late.abort();
+    expect(await files.next(late.signal)).toBeNull();
+  });
+
+  it('wait a moment for a window that is being drawn anew', async () => {
+    const files = new HandedFiles(null, 1000);
+    const old = new AbortController();
+    const gone = files.next(old.signal);
+    old.abort();
+    expect(await gone).toBeNull();
+    expect(files.give('/feast.brimful')).toBe(true);
+    expect(await files.next()).toBe('/feast.brimful');
+  });
+});
+
+describe('a window drawn anew while it waits for files', () => {
+  it('gets the file, not the page that was there before', async () => {
+    const files = new HandedFiles(null);
+    const own = await serveLocally({
+      pages: folder,
+      handle: async (_method, _input, gone) => ({ ok: true, value: { path: await files.next(gone) } }),
+      handOver: { secret, take: (file) => files.give(file) },
+    });
+    const at = `http://127.0.0.1:${own.port}`;
+    const entered = await fetch(own.startAddress, { redirect: 'manual' });
+    const cookie = entered.headers.get('set-cookie')?.split(';')[0] ?? '';
+    const wait = (signal: AbortSignal | null = null): Promise<Response> =>
+      fetch(`${at}/rpc/app.handed`, { method: 'POST', headers: { cookie, origin: at, 'content-type': 'application/json' }, body: '{}', signal });
+    const page = new AbortController();
+    const before = wait(page.signal).catch(() => 'gone');
+    await vi.waitFor(() => expect(files.windows).toBe(1));
+    page.abort();
+    expect(await before).toBe('gone');
+    await vi.waitFor(() => expect(files.windows).toBe(0));
+    const after = wait();
+    await vi.waitFor(() => expect(files.windows).toBe(1));
+    expect(await askHolder({ pid: process.pid, address: at, secret }, '/feast.brimful')).toMatchObject({ shown: true });
+    expect(await (await after).json()).toEqual({ ok: true, value: { path: '/feast.brimful' } });
+    await own.stop();
   });
 });

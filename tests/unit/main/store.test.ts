@@ -25,6 +25,7 @@ const failing = (call: keyof FileCalls, code: string): FileCalls => ({
   [call]: () => Promise.reject(Object.assign(new Error(code), { code })),
 });
 const names = async () => (await readdir(folder)).sort();
+const rights = async (path: string): Promise<number> => (await stat(path)).mode & 0o777;
 
 describe('saving whole or not at all', () => {
   it('writes a new file and leaves nothing beside it', async () => {
@@ -369,7 +370,6 @@ describe('the store', () => {
     await writeFile(join(place, 'one.json'), '{}', { mode: 0o644 });
     await recovery.keep('one', { path: null, modified: null, text: '{}', at: 1 });
     await recovery.keep('two', { path: null, modified: null, text: '{}', at: 1 });
-    const rights = async (path: string): Promise<number> => (await stat(path)).mode & 0o777;
     expect(await Promise.all([rights(place), rights(join(place, 'one.json')), rights(join(place, 'two.json'))])).toEqual([0o700, 0o600, 0o600]);
   });
 
