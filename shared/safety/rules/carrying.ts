@@ -76,15 +76,21 @@ export const farCarry: Rule = factRule({
   judge: (metres) => (metres > farM ? { value: metres, unit: 'm', about: [], message: { id: 'safety.say.LF-07', params: { metres, limit: farM } } } : null),
 });
 
-/** Minutes from heat off to when the oil of a pan is moved, with the minutes it needs to cool below 50 °C. */
 /** LF-05: a pan of hot oil is never moved. Judged by the job of putting the oil away and the oil's own cooling. */
 export const hotOilMoved: Rule = {
   id: 'LF-05', level: 'stop', title: { id: 'safety.title.LF-05' },
-  judge: (s) => ({
-    hits: s.day.tasks.filter((t) => t.kind === 'oilAway').flatMap((away): readonly Hit[] => s.frying.sessions.filter((x) => away.station === undefined || x.station === away.station).flatMap((x): readonly Hit[] => {
+  judge(s) {
+    const early = s.day.tasks.filter((t) => t.kind === 'oilAway').flatMap((away) => s.frying.sessions.filter((x) => away.station === undefined || x.station === away.station).flatMap((x) => {
       const need = s.frying.oilEnds.find((e) => e.pan === x.pan)?.coolMinutes.value ?? 0;
       const waits = away.start - x.heatOffAt;
-      return waits >= 0 && waits < need ? [{ value: waits, unit: 'min', limit: { value: need, unit: 'min' }, about: [x.pan], message: { id: 'safety.say.LF-05', params: { pan: s.event.kitchen.pans.find((p) => p.id === x.pan)?.name ?? x.pan, minutes: waits, need } } }] : [];
-    })),
-  }),
+      return waits >= 0 && waits < need ? [{ pan: x.pan, waits, need }] : [];
+    }));
+    // A pan is heated more than once: its shortest wait is told.
+    return {
+      hits: worstOfEach(early, (e) => e.pan, (e) => -e.waits).map(({ pan, waits, need }): Hit => ({
+        value: waits, unit: 'min', limit: { value: need, unit: 'min' }, about: [pan],
+        message: { id: 'safety.say.LF-05', params: { pan: s.event.kitchen.pans.find((p) => p.id === pan)?.name ?? pan, minutes: waits, need } },
+      })),
+    };
+  },
 };

@@ -2,7 +2,7 @@ import type { Event } from '../../event';
 import { settle, settledTerm } from '../../household';
 import type { DispenserPlan } from '../../drinks';
 import { computed, divide, entered, exponential, figure, minus, plus, times, type Figure } from '../../figure';
-import type { Subject } from '../rule';
+import { worstOfEach, type Subject } from '../rule';
 
 /**
  * Temperature of a drink when it is first drunk, °C. Model: it loses `pour.drop` on the way into the cup, then cools towards the room
@@ -46,3 +46,12 @@ export const hotDispensers = (s: Subject) => s.drinks.dispensers.flatMap((d) => 
   const dish = s.menu.dishes.find((m) => m.id === d.drink);
   return dish?.recipe.brewing?.hot === true ? [{ dispenser: d, dish }] : [];
 });
+
+/** The hottest cup of each hot drink, whichever flask it comes from: three flasks of one tea are one finding. Drinks whose flasks stay empty are left out. */
+export function hottestCups(s: Subject) {
+  const cups = hotDispensers(s).flatMap(({ dispenser, dish }) => {
+    const flaskC = hottestIn(dispenser);
+    return Number.isFinite(flaskC) ? [{ dispenser, dish, flaskC, cup: cupFigure(s.event, flaskC) }] : [];
+  });
+  return worstOfEach(cups, (c) => c.dish.id, (c) => c.cup.value);
+}

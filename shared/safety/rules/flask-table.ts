@@ -1,7 +1,7 @@
 import { highest } from '../../measure';
 import { safetyRule } from '../../reference';
 import type { Hit, Rule, Subject } from '../rule';
-import { cupFigure, hotDispensers, hottestIn } from './cup';
+import { hottestCups } from './cup';
 import { childrenOf, factRule, hotDrinks, needsFact, small, yesNo, young } from './facts';
 
 /** A flask heavier than this stands no higher than a metre, and steady (rule SC-07, common practice). */
@@ -36,13 +36,12 @@ export const adultsPour: Rule = factRule({
 
 const veryHot = safetyRule('SC-04').limit ?? 0;
 const scald = safetyRule('SC-03').limit ?? 0;
-const hottestCups = (s: Subject) => hotDispensers(s).map(({ dispenser, dish }) => { const cup = cupFigure(s.event, hottestIn(dispenser)); return { dispenser, dish, cup, celsius: cup.value }; }).filter((c) => Number.isFinite(c.celsius));
 
 /** SC-04: a drink is 65 °C or cooler when it is first drunk. What is hotter than 71 °C is left to SC-03. */
 export const veryHotCup: Rule = {
   id: 'SC-04', level: 'caution', title: { id: 'safety.title.SC-04' },
   judge: (s) => ({
-    hits: hottestCups(s).filter((c) => c.celsius > veryHot && c.celsius <= scald).map(({ dispenser, dish, cup, celsius }): Hit => ({ value: celsius, unit: 'degC', figure: cup, about: [dispenser.id, dish.id], message: { id: 'safety.say.SC-04', params: { drink: dish.name, celsius, limit: veryHot } } })),
+    hits: hottestCups(s).filter((c) => c.cup.value > veryHot && c.cup.value <= scald).map(({ dispenser, dish, cup }): Hit => ({ value: cup.value, unit: 'degC', figure: cup, about: [dispenser.id, dish.id], message: { id: 'safety.say.SC-04', params: { drink: dish.name, celsius: cup.value, limit: veryHot } } })),
   }),
 };
 
@@ -50,7 +49,7 @@ export const veryHotCup: Rule = {
 export const hotMilk: Rule = {
   id: 'ED-04', level: 'warn', title: { id: 'safety.title.ED-04' },
   judge: (s) => ({
-    hits: childrenOf(s, young) === 0 ? [] : hottestCups(s).filter((c) => (c.dish.recipe.brewing?.milkShare ?? 0) > 0 && c.celsius > veryHot)
-      .map(({ dispenser, dish, cup, celsius }): Hit => ({ value: celsius, unit: 'degC', figure: cup, limit: { value: veryHot, unit: 'degC' }, about: [dispenser.id, dish.id], message: { id: 'safety.say.ED-04', params: { drink: dish.name, celsius } } })),
+    hits: childrenOf(s, young) === 0 ? [] : hottestCups(s).filter((c) => (c.dish.recipe.brewing?.milkShare ?? 0) > 0 && c.cup.value > veryHot)
+      .map(({ dispenser, dish, cup }): Hit => ({ value: cup.value, unit: 'degC', figure: cup, limit: { value: veryHot, unit: 'degC' }, about: [dispenser.id, dish.id], message: { id: 'safety.say.ED-04', params: { drink: dish.name, celsius: cup.value } } })),
   }),
 };

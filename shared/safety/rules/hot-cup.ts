@@ -1,7 +1,7 @@
 import type { BandId } from '../../event';
 import { safetyRule } from '../../reference';
 import type { Hit, Rule } from '../rule';
-import { cupFigure, hotDispensers, hottestIn, standMinutes } from './cup';
+import { hottestCups, standMinutes } from './cup';
 
 const scaldC = safetyRule('SC-03').limit ?? 0;
 /** Children for whom a cup is cooled; from 13 they are handed a cup like an adult's (common practice, no source). */
@@ -12,13 +12,10 @@ const childC = safetyRule('CD-10').limit ?? 0;
 export const hotCup: Rule = {
   id: 'SC-03', level: 'warn', title: { id: 'safety.title.SC-03' },
   judge: (s) => ({
-    hits: hotDispensers(s).flatMap(({ dispenser, dish }): readonly Hit[] => {
-      const hottest = hottestIn(dispenser);
-      const cup = cupFigure(s.event, hottest);
-      const celsius = cup.value;
-      if (!Number.isFinite(celsius) || celsius <= scaldC) return [];
-      return [{ value: celsius, unit: 'degC', figure: cup, about: [dispenser.id, dish.id], message: { id: 'safety.say.SC-03', params: { drink: dish.name, celsius, limit: scaldC, minutes: standMinutes(s.event, hottest, scaldC) } } }];
-    }),
+    hits: hottestCups(s).filter((c) => c.cup.value > scaldC).map(({ dispenser, dish, flaskC, cup }): Hit => ({
+      value: cup.value, unit: 'degC', figure: cup, about: [dispenser.id, dish.id],
+      message: { id: 'safety.say.SC-03', params: { drink: dish.name, celsius: cup.value, limit: scaldC, minutes: standMinutes(s.event, flaskC, scaldC) } },
+    })),
   }),
 };
 
@@ -26,12 +23,8 @@ export const hotCup: Rule = {
 export const childCup: Rule = {
   id: 'CD-10', level: 'warn', title: { id: 'safety.title.CD-10' },
   judge: (s) => ({
-    hits: hotDispensers(s).filter(({ dish }) => youngBands.some((b) => dish.perBand[b] > 0 && s.guests.waves.some((w) => w.counts[b] > 0)))
-      .flatMap(({ dispenser, dish }): readonly Hit[] => {
-        const cup = cupFigure(s.event, hottestIn(dispenser));
-        const celsius = cup.value;
-        return Number.isFinite(celsius) && celsius > childC
-          ? [{ value: celsius, unit: 'degC', figure: cup, about: [dispenser.id, dish.id], message: { id: 'safety.say.CD-10', params: { drink: dish.name, celsius, limit: childC } } }] : [];
-      }),
+    hits: hottestCups(s).filter(({ dish, cup }) => cup.value > childC && youngBands.some((b) => dish.perBand[b] > 0 && s.guests.waves.some((w) => w.counts[b] > 0))).map(({ dispenser, dish, cup }): Hit => ({
+      value: cup.value, unit: 'degC', figure: cup, about: [dispenser.id, dish.id], message: { id: 'safety.say.CD-10', params: { drink: dish.name, celsius: cup.value, limit: childC } },
+    })),
   }),
 };

@@ -1,5 +1,6 @@
 import type { Figure } from '../../figure';
 import { safetyRule } from '../../reference';
+import type { Message } from '../../words';
 import type { Level } from '../types';
 import type { Hit, Rule, Subject } from '../rule';
 
@@ -25,13 +26,18 @@ const half = safetyRule('DF-03b').limit ?? 0;
 const caution = safetyRule('DF-04a').limit ?? 0;
 const stop = safetyRule('DF-04b').limit ?? 0;
 
+/** One finding for all pans alike: the worst is measured and stands first. */
+const oneHit = (pans: readonly PanLevel[], of: (p: PanLevel) => Figure, unit: string, message: (names: readonly string[], value: number) => Message): readonly Hit[] => {
+  const [worst] = pans;
+  return worst === undefined ? [] : [{ value: of(worst).value, unit, figure: of(worst), about: pans.map((p) => p.id), message: message(pans.map((p) => p.name), of(worst).value) }];
+};
 const fillRule = (id: FillId, level: Level, over: (share: number) => boolean): Rule => ({
   id, level, title: { id: `safety.title.${id}` },
-  judge: (s) => ({ hits: levels(s).filter((p) => over(p.share.value)).map((p): Hit => ({ value: p.share.value, unit: 'share', figure: p.share, about: [p.id], message: { id: `safety.say.${id}`, params: { pan: p.name, share: p.share.value } } })) }),
+  judge: (s) => ({ hits: oneHit(levels(s).filter((p) => over(p.share.value)).toSorted((a, b) => b.share.value - a.share.value), (p) => p.share, 'share', (pans, share) => ({ id: `safety.say.${id}`, params: { pans, share } })) }),
 });
 const rimRule = (id: RimId, level: Level, under: (mm: number) => boolean): Rule => ({
   id, level, title: { id: `safety.title.${id}` },
-  judge: (s) => ({ hits: levels(s).filter((p) => under(p.rim.value)).map((p): Hit => ({ value: p.rim.value, unit: 'mm', figure: p.rim, about: [p.id], message: { id: `safety.say.${id}`, params: { pan: p.name, mm: p.rim.value } } })) }),
+  judge: (s) => ({ hits: oneHit(levels(s).filter((p) => under(p.rim.value)).toSorted((a, b) => a.rim.value - b.rim.value), (p) => p.rim, 'mm', (pans, mm) => ({ id: `safety.say.${id}`, params: { pans, mm } })) }),
 });
 
 /** DF-03a: more than a third of the pan is hot oil and food. */

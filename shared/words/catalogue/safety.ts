@@ -102,17 +102,17 @@ export const safetyWords = {
   'safety.say.DF-02': (p: { dish: string; celsius: number; limit: number }, f: Formats) =>
     `${p.dish} is fried at ${f.degrees(p.celsius)}. Stay under ${f.degrees(p.limit)} with this oil; ${f.degrees(175)} is hot enough.`,
   'safety.title.DF-03a': 'Pan rather full',
-  'safety.say.DF-03a': (p: { pan: string; share: number }, f: Formats) =>
-    `${p.pan}: hot oil with a batch in it fills ${f.percent(p.share)} of the pan. A third is enough: take less oil, fewer pieces at once, or a bigger pan.`,
+  'safety.say.DF-03a': (p: { pans: readonly string[]; share: number }, f: Formats) =>
+    `${some(p.pans, f)}: hot oil with a batch in it fills ${p.pans.length > 1 ? 'up to ' : ''}${f.percent(p.share)} of the pan. A third is enough: take less oil, fewer pieces at once, or a bigger pan.`,
   'safety.title.DF-03b': 'Pan more than half full',
-  'safety.say.DF-03b': (p: { pan: string; share: number }, f: Formats) =>
-    `${p.pan}: hot oil with a batch in it fills ${f.percent(p.share)} of the pan; half is the limit. Take less oil or a bigger pan.`,
+  'safety.say.DF-03b': (p: { pans: readonly string[]; share: number }, f: Formats) =>
+    `${some(p.pans, f)}: hot oil with a batch in it fills ${p.pans.length > 1 ? 'up to ' : ''}${f.percent(p.share)} of the pan; half is the limit. Take less oil or a bigger pan.`,
   'safety.title.DF-04a': 'Little rim above the oil',
-  'safety.say.DF-04a': (p: { pan: string; mm: number }, f: Formats) =>
-    `${p.pan}: ${f.number(p.mm)} mm of rim are left above the oil with a batch in it. Put pieces in slowly; for 80 mm take less oil or fewer pieces at once.`,
+  'safety.say.DF-04a': (p: { pans: readonly string[]; mm: number }, f: Formats) =>
+    `${some(p.pans, f)}: ${f.number(p.mm)} mm of rim are left above the oil with a batch in it. Put pieces in slowly; for 80 mm take less oil or fewer pieces at once.`,
   'safety.title.DF-04b': 'Oil too near the rim',
-  'safety.say.DF-04b': (p: { pan: string; mm: number }, f: Formats) =>
-    `${p.pan}: only ${f.number(p.mm)} mm of rim are left above the oil with a batch in it; 50 mm is the limit. Take less oil or fewer pieces at once.`,
+  'safety.say.DF-04b': (p: { pans: readonly string[]; mm: number }, f: Formats) =>
+    `${some(p.pans, f)}: only ${f.number(p.mm)} mm of rim are left above the oil with a batch in it; 50 mm is the limit. Take less oil or fewer pieces at once.`,
   'safety.title.DF-12': 'Hot oil not watched',
   'safety.say.DF-12': (p: { person: string; at: number; minutes: number }, f: Formats) =>
     `${p.person} watches hot oil and has another job at ${f.clock(p.at)} for ${f.duration(p.minutes)}. Give that job to somebody else.`,
