@@ -18,4 +18,5 @@ export { clean, type Cleaned } from './clean';
 export { quoted } from './where';
 export { currentVersion, migrate, migrations, versionOf, type Migration, type RawEvent } from './migrate';
 export { hasWritingPlace, serialiseEvent, written } from './serialise';
+export { foodCalled, readableId } from './food-called';
 export { newEvent, type NewEvent } from './new-event';

@@ -21,7 +21,7 @@ export const foodInLine = (id: string): string => nameInLine(ingredient(id)?.nam
 
 /** Ingredient lines of one of our own recipes, as read lines: nothing is open in them. */
 export const linesOfOwn = (recipe: Recipe): ReadLine[] => recipe.ingredients.map((line): ReadLine => {
-  const item = foodInLine(line.ingredient);
+  const item = line.called ?? foodInLine(line.ingredient);
   const { amount, unit } = line.amount;
   const preparation = line.preparation === undefined || line.preparation.trim() === '' ? {} : { preparation: line.preparation };
   return { text: `${amount} ${unit} ${item}`, amount: { low: new Big(amount) }, unit, item, ...preparation, toTaste: line.toTaste, read: 'whole' };

@@ -1,13 +1,17 @@
 import { Big } from 'big.js';
+import { readableId } from '../event';
 import { amountFrom, amountText, convertFood, dimensionOf, plain, type AmountText } from '../measure';
 import { ingredient } from '../reference';
 import { matchIngredient, type FoodMatch } from './line/match';
+import { looseMeasure } from './line/loose';
 import type { ReadLine } from './line/types';
 
 /** An ingredient line once every question is settled. */
 export interface SettledLine {
   /** Id of the ingredient table, or of an own ingredient. */
   readonly ingredient: string;
+  /** A food that the table does not have, as the cook typed it. */
+  readonly called?: string;
   readonly amount: AmountText;
   readonly preparation?: string;
   readonly toTaste?: boolean;
@@ -25,7 +29,7 @@ export interface LineProposal {
   readonly foods: readonly FoodMatch[];
   readonly open: readonly OpenQuestion[];
   readonly settled: SettledLine | null;
-  /** An amount to start from, where the line gives one in a unit; the lower end of a range, the contents of all cans. */
+  /** An amount to start from, where the line gives one in a unit or a measure of the hand; the lower end of a range, the contents of all cans. */
   readonly amount: AmountText | null;
 }
 
@@ -45,14 +49,20 @@ function foodsOf(line: ReadLine): readonly FoodMatch[] {
 /** Decimal string that fits the file: at most twelve digits before the point. */
 const fits = (value: Big): boolean => value.gte(0) && value.lt('1e12');
 
-function amountOf({ amount, unit, countedIn, pack }: ReadLine): AmountText | null {
+function amountOf({ amount, unit, countedIn, pack, weighs }: ReadLine, food: string | undefined): AmountText | null {
   if (amount === undefined || !fits(amount.low)) return null;
+  if (weighs !== undefined && fits(weighs.amount.low)) return { amount: plain(weighs.amount.low), unit: weighs.unit };
   if (pack !== undefined) {
     const all = pack.count.low.times(pack.size.amount.low);
     return fits(all) ? { amount: plain(all), unit: pack.size.unit } : null;
   }
-  return countedIn === undefined ? { amount: plain(amount.low), unit: unit ?? 'piece' } : null;
+  if (countedIn !== undefined) return looseMeasure(amount.low, countedIn, food)?.amount ?? null;
+  return { amount: plain(amount.low), unit: unit ?? 'piece' };
 }
+
+/** True for a handful, a sprig and their like that the line does not weigh itself: the amount is a start for the eye. */
+const byHand = ({ countedIn, pack, weighs, amount }: ReadLine): boolean =>
+  countedIn !== undefined && pack === undefined && weighs === undefined && amount !== undefined && looseMeasure(amount.low, countedIn, undefined) !== null;
 
 function openIn(line: ReadLine, foods: readonly FoodMatch[], amount: AmountText | null): OpenQuestion[] {
   const [food] = foods;
@@ -63,7 +73,7 @@ function openIn(line: ReadLine, foods: readonly FoodMatch[], amount: AmountText 
     ...(line.read === 'whole' ? [] : ['line'] as const),
     ...(known === undefined ? ['food'] as const : []),
     ...(line.amount === undefined || line.amount.high !== undefined ? ['amount'] as const : []),
-    ...((amount === null && line.amount !== undefined) || (counted && !weighed) ? ['unit'] as const : []),
+    ...((amount === null && line.amount !== undefined) || byHand(line) || (counted && !weighed) ? ['unit'] as const : []),
     ...(line.countedIn !== undefined && tinned.test(line.countedIn) && amount !== null ? ['canned'] as const : []),
   ];
 }
@@ -71,7 +81,7 @@ function openIn(line: ReadLine, foods: readonly FoodMatch[], amount: AmountText 
 /** What a line may mean, and what the cook has to settle in it. Only what is sure is settled. */
 export function proposeLine(line: ReadLine): LineProposal {
   const foods = foodsOf(line);
-  const amount = amountOf(line);
+  const amount = amountOf(line, foods[0]?.sure === true ? foods[0].id : undefined);
   const open = openIn(line, foods, amount);
   const [food] = foods;
   const settled = open.length > 0 || food === undefined || amount === null ? null : {
@@ -86,7 +96,7 @@ function gramsOf({ ingredient: id, amount }: SettledLine): Big | null {
   return convertFood(amountFrom(amount), 'g', food)?.amount ?? null;
 }
 
-/** What goes in, as far as it can be weighed, and the ingredients that cannot. */
+/** What goes in, as far as it can be weighed, and the names of the ingredients that cannot. */
 export interface KnownWeight {
   readonly amount: AmountText;
   readonly without: readonly string[];
@@ -99,7 +109,7 @@ export interface KnownWeight {
 export function knownWeight(lines: readonly SettledLine[]): KnownWeight | null {
   const weights = lines.map((line) => ({ line, grams: gramsOf(line) }));
   const grams = weights.reduce((sum, one) => sum.plus(one.grams ?? 0), new Big(0)).round(0);
-  return grams.lte(0) ? null : { amount: amountText({ amount: grams, unit: 'g' }), without: weights.filter((one) => one.grams === null).map((one) => one.line.ingredient) };
+  return grams.lte(0) ? null : { amount: amountText({ amount: grams, unit: 'g' }), without: weights.filter((one) => one.grams === null).map(({ line }) => ingredient(line.ingredient)?.name ?? line.called ?? readableId(line.ingredient)) };
 }
 
 /**

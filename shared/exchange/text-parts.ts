@@ -1,3 +1,4 @@
+import { foodCalled } from '../event';
 import { amountText } from '../measure';
 import type { Plan } from '../plan';
 import { say, sayMessage, type Formats } from '../words';
@@ -30,7 +31,7 @@ export function menuLines({ menu }: Plan, f: Formats): Lines {
 }
 
 /** One line for each section of the shop. */
-export function shoppingLines({ buying }: Plan, f: Formats): Lines {
+export function shoppingLines({ buying, event }: Plan, f: Formats): Lines {
   const wanted = buying.lines.filter((line) => line.buy.amount.gt(0));
   const known = [...buying.sections, ...wanted.map((line) => line.section)];
   const bySection = unique(known).flatMap((section) => {
@@ -40,7 +41,7 @@ export function shoppingLines({ buying }: Plan, f: Formats): Lines {
   return [
     ...(bySection.length === 0 && buying.lines.length > 0 ? [say(f, 'report.allInHouse')] : bySection),
     ...(buying.cost === null ? [] : [say(f, buying.unpriced === 0 ? 'report.cost' : 'buying.total', { cost: buying.cost, unpriced: buying.unpriced })]),
-    ...(buying.unknown.length === 0 ? [] : [say(f, 'report.unknown', { names: buying.unknown.map((u) => u.ingredient) })]),
+    ...(buying.unknown.length === 0 ? [] : [say(f, 'report.unknown', { names: buying.unknown.map((u) => foodCalled(u.ingredient, event.recipes)) })]),
   ];
 }
 

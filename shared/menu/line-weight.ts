@@ -1,5 +1,5 @@
 import { Big } from 'big.js';
-import type { IngredientLine, Recipe } from '../event';
+import { readableId, type IngredientLine, type Recipe } from '../event';
 import { figure, times, worked, workingOf, type Figure, type Term } from '../figure';
 import { amountFrom, baseFactor, convertFood, dimensionOf, gramsOfUnit, type FoodWeights } from '../measure';
 import { ingredient } from '../reference';
@@ -45,4 +45,4 @@ export function lineWeight(recipe: Pick<Recipe, 'id'>, line: IngredientLine): Fi
 }
 
 /** A line's weight as an input of a sum, under the food's name. */
-export const lineTerm = (key: string, line: IngredientLine, weight: Figure): Term => worked(key, { text: ingredient(line.ingredient)?.name ?? line.ingredient.replaceAll(/[-_]/g, ' ') }, weight);
+export const lineTerm = (key: string, line: IngredientLine, weight: Figure): Term => worked(key, { text: ingredient(line.ingredient)?.name ?? line.called ?? readableId(line.ingredient) }, weight);

@@ -1,4 +1,5 @@
 import { useWord } from '../buying';
+import { foodCalled, readableId } from '../event';
 import type { Plan } from '../plan';
 import { ingredient, sections } from '../reference';
 import { say, sayLoose, type Formats } from '../words';
@@ -20,11 +21,9 @@ interface Named {
   readonly name: string;
 }
 
-const readable = (id: string): string => id.replaceAll(/[-_]/g, ' ');
-
 function lookup(rows: readonly Named[]): (id: string) => string {
   const byId = new Map(rows.map((row) => [row.id, row.name]));
-  return (id) => byId.get(id) ?? readable(id);
+  return (id) => byId.get(id) ?? readableId(id);
 }
 
 /** Makes the lookups of one plan. */
@@ -33,7 +32,7 @@ export function namesOf(plan: Plan, formats: Formats): Names {
   const things = lookup([...kitchen.pans, ...kitchen.burners, ...kitchen.pots, ...kitchen.dispensers, ...kitchen.stations]);
   const dishes = lookup(plan.menu.dishes);
   return {
-    ingredient: (id) => plan.buying.lines.find((line) => line.ingredient === id)?.name ?? ingredient(id)?.name ?? readable(id),
+    ingredient: (id) => plan.buying.lines.find((line) => line.ingredient === id)?.name ?? ingredient(id)?.name ?? foodCalled(id, plan.event.recipes),
     dish: (id) => {
       const use = plan.menu.dishes.some((d) => d.id === id) ? null : useWord(id);
       return id === 'frying-oil' ? say(formats, 'sheets.shopping.oilOrigin') : use === null ? dishes(id) : say(formats, use);

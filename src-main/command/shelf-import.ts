@@ -12,7 +12,7 @@ import type { Terminal } from './terminal';
 import { tell } from './words';
 
 /** A short name from a name: letters, digits and dashes. */
-const shortName = (name: string): string => name.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase().replace(/[^a-z0-9]+/g, '-').replace(/^-|-$/g, '').slice(0, 60) || 'recipe';
+const shortName = (name: string): string => name.normalize('NFD').replace(/[\p{M}'’‘`´]/gu, '').toLowerCase().replace(/[^a-z0-9]+/g, '-').replace(/^-|-$/g, '').slice(0, 60) || 'recipe';
 
 /** What the recipe makes: as asked for, as it says itself, or the weight of all that goes in. */
 function madeAmount(recipe: ImportedRecipe, given: string | undefined, weight: AmountText | null, terminal: Terminal): AmountText {

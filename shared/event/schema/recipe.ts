@@ -18,6 +18,8 @@ export const scalingSchema = z.discriminatedUnion('kind', [
 export const ingredientLineSchema = z.looseObject({
   /** Id of a row of the ingredient table, or of an own ingredient of the event. */
   ingredient: idSchema,
+  /** What the cook calls a food that the table does not have, as she typed it: "grandma's special stuff". */
+  called: nameSchema.optional(),
   amount: amountSchema,
   /** "finely chopped", "peeled". */
   preparation: z.string().max(200).optional(),

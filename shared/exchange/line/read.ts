@@ -3,7 +3,7 @@ import { describe, hasOpenNumber } from './describe';
 import { isMeasure } from './measure';
 import { quantityAt, unitBehindManner, type FoundQuantity } from './quantity';
 import { tidyLine } from './tidy';
-import type { Measured, ReadLine } from './types';
+import type { LineAmount, Measured, ReadLine } from './types';
 
 /** Longest line that is looked into, in letters. Longer ones are kept and left to the cook. */
 export const longestLine = 500;
@@ -71,6 +71,12 @@ function atEnd(text: string): Begun | null {
   return null;
 }
 
+/** The amount in the line's only bracket: "Spinach (about 150 g)". */
+function inBracket(text: string): Begun | null {
+  const { outside, inside } = takeBrackets(text);
+  const held = inside.length === 1 && /^\p{L}/u.test(outside) ? bracketMeasure(inside[0] ?? '') : null;
+  return held?.about !== true || held.each ? null : { amount: held.measured.amount, unit: held.measured.unit, behind: outside, aside: 'about' };
+}
 
 /** "2 garlic cloves" counts cloves; "4 cloves" alone leaves open what of. */
 function cloves(begun: Begun, item: string): Pick<ReadLine, 'item' | 'unit'> {
@@ -80,19 +86,27 @@ function cloves(begun: Begun, item: string): Pick<ReadLine, 'item' | 'unit'> {
   return { item, ...(begun.unit === undefined ? {} : { unit: begun.unit }) };
 }
 
+/** So many of a weight each; of ranges the lower ends. */
+const timesEach = (each: LineAmount, count: LineAmount): LineAmount => ({ low: each.low.times(count.low) });
+
 /** Brackets with numbers: the same amount once more, a remark beside a count, or something the cook has to look at. */
-function numberBrackets(begun: Begun, held: readonly string[]): { readonly also?: Measured; readonly asides: readonly string[]; readonly open: readonly string[] } {
+function numberBrackets(begun: Begun, held: readonly string[]): { readonly also?: Measured; readonly weighs?: Measured; readonly asides: readonly string[]; readonly open: readonly string[] } {
   const asides: string[] = [];
-  const open = begun.bracket === undefined || !hasOpenNumber(begun.bracket) ? [] : [begun.bracket];
+  const isWeight = begun.bracket !== undefined && bracketMeasure(begun.bracket)?.about === true;
+  const open = begun.bracket === undefined || isWeight || !hasOpenNumber(begun.bracket) ? [] : [begun.bracket];
   let also = begun.also;
-  for (const inside of held) {
+  let weighs: Measured | undefined;
+  for (const inside of [...(begun.bracket !== undefined && isWeight ? [begun.bracket] : []), ...held]) {
     const read = bracketMeasure(inside);
     const measured = begun.unit !== undefined && isMeasure(begun.unit);
     if (read === null || begun.amount === undefined) open.push(inside);
     else if (measured && !read.each && also === undefined) also = read.measured;
-    else asides.push(inside);
+    else {
+      asides.push(inside);
+      if (!measured && read.about && begun.pack === undefined && weighs === undefined) weighs = read.each ? { ...read.measured, amount: timesEach(read.measured.amount, begun.amount) } : read.measured;
+    }
   }
-  return { ...(also === undefined ? {} : { also }), asides, open };
+  return { ...(also === undefined ? {} : { also }), ...(weighs === undefined ? {} : { weighs }), asides, open };
 }
 
 function finish(text: string, begun: Begun): ReadLine {
@@ -101,7 +115,7 @@ function finish(text: string, begun: Begun): ReadLine {
   const { item, unit } = cloves(begun, described.item);
   const tastes = inside.filter((held) => /^(?:or )?(?:to taste|as needed|as required)$/i.test(held));
   const words = [...(begun.bracket === undefined ? [] : [begun.bracket]), ...inside].filter((held) => !tastes.includes(held) && !hasOpenNumber(held));
-  const { also, asides, open } = numberBrackets(begun, inside.filter(hasOpenNumber));
+  const { also, weighs, asides, open } = numberBrackets(begun, inside.filter(hasOpenNumber));
   const preparation = filled([begun.manner, described.preparation, ...words], ', ');
   const aside = filled([begun.aside, ...asides, ...open], '; ');
   const unread = filled([begun.vague, ...(/^each\b/i.test(item) ? [item] : []), ...[item, described.preparation].filter(hasOpenNumber), ...open.map((held) => `(${held})`)], ' … ');
@@ -113,7 +127,7 @@ function finish(text: string, begun: Begun): ReadLine {
   return {
     text, item, toTaste: described.toTaste || tastes.length > 0,
     ...(amount === undefined ? {} : { amount }), ...(unit === undefined ? {} : { unit }), ...(countedIn === undefined ? {} : { countedIn }),
-    ...(preparation === '' ? {} : { preparation }), ...(pack === undefined ? {} : { pack }), ...(also === undefined ? {} : { also }),
+    ...(preparation === '' ? {} : { preparation }), ...(pack === undefined ? {} : { pack }), ...(also === undefined ? {} : { also }), ...(weighs === undefined ? {} : { weighs }),
     ...(aside === '' ? {} : { aside }), ...(rest === '' ? {} : { rest }),
     read: nothing ? 'none' : rest === '' ? 'whole' : 'part',
   };
@@ -126,6 +140,6 @@ function finish(text: string, begun: Begun): ReadLine {
 export function readIngredientLine(line: string): ReadLine {
   const text = tidyLine(line);
   if (text === '' || line.length > longestLine) return { text: line, item: '', toTaste: false, rest: line, read: 'none' };
-  const begun = begin(text) ?? partOf(text) ?? atEnd(text) ?? { behind: text };
+  const begun = begin(text) ?? partOf(text) ?? atEnd(text) ?? inBracket(text) ?? { behind: text };
   return finish(line, begun);
 }

@@ -34,6 +34,8 @@ export interface ReadLine {
   readonly also?: Measured;
   /** A remark beside the amount that is kept but not counted with: "about", "about 150 g". */
   readonly aside?: string;
+  /** What the counted things weigh together, as the line itself says: "2 carrots (about 150 g)". */
+  readonly weighs?: Measured;
   /** "to taste", "as needed": the amount, if any, is a start. */
   readonly toTaste: boolean;
   /** The part that was not understood and that the cook has to look at. */

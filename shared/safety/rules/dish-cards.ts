@@ -1,3 +1,4 @@
+import { foodCalled } from '../../event';
 import { ingredient } from '../../reference';
 import { ingredientIds, type Hit, type Rule, type Subject } from '../rule';
 
@@ -10,7 +11,7 @@ export const cardComplete: Rule = {
     hits: served(s).flatMap((d): readonly Hit[] => {
       const unknown = ingredientIds(d).filter((i) => ingredient(i) === undefined);
       const [first] = unknown;
-      return first === undefined ? [] : [{ value: unknown.length, unit: '', limit: { value: 0, unit: '' }, about: [d.id], message: { id: 'safety.say.AL-08', params: { dish: d.name, ingredient: first.replaceAll('-', ' '), others: unknown.length - 1 } } }];
+      return first === undefined ? [] : [{ value: unknown.length, unit: '', limit: { value: 0, unit: '' }, about: [d.id], message: { id: 'safety.say.AL-08', params: { dish: d.name, ingredient: foodCalled(first, [d.recipe]), others: unknown.length - 1 } } }];
     }),
   }),
 };

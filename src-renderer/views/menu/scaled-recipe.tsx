@@ -1,7 +1,7 @@
 import { amountText } from '../../../shared/measure';
 import type { DishPlan } from '../../../shared/menu';
 import { useSpeaker } from '../../app/speak';
-import { ingredientName } from '../../app/ingredient-name';
+import { nameIn } from '../../app/ingredient-name';
 import table from '../../parts/table.module.css';
 import styles from './menu.module.css';
 
@@ -20,7 +20,7 @@ export function ScaledRecipe({ dish }: { readonly dish: DishPlan }) {
             const { text, beside, rounding } = t.formats.food(amountText(line.amount), line.ingredient);
             return <tr key={`${line.ingredient} ${i}`}>
               <td className={table['n']}>{text}</td>
-              <td>{ingredientName(line.ingredient)}</td>
+              <td>{nameIn(recipe, line.ingredient)}</td>
               <td className={table['note']}>{[line.preparation, beside === '' ? undefined : beside, rounding === '' ? undefined : rounding, line.perBowl ? t('view.menu.perBowl') : undefined, line.toTaste ? t('view.menu.toTaste') : undefined].filter((x) => x !== undefined).join('; ')}</td>
             </tr>;
           })}

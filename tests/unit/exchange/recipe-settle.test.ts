@@ -3,7 +3,7 @@ import * as fc from 'fast-check';
 import { Big } from 'big.js';
 import { describe, expect, it } from 'vitest';
 import { eventSchema, formatsFor, recipeSchema, type Recipe } from '../../../shared/event';
-import { factorFor, matchIngredient, proposeLine, proposeStepTimes, readIngredientLine, readRecipes, recipeJsonLd, scaleOwn, toRecipe, weightOfLines, yieldOfOwn, type ImportedRecipe, type Settled } from '../../../shared/exchange';
+import { factorFor, matchIngredient, proposeLine, proposeStepTimes, readIngredientLine, readLoose, readRecipes, recipeJsonLd, scaleOwn, toRecipe, weightOfLines, yieldOfOwn, type ImportedRecipe, type Settled } from '../../../shared/exchange';
 import { parseShelf } from '../../../shared/household';
 import { plain, unitIds } from '../../../shared/measure';
 import { ingredient, ingredients } from '../../../shared/reference';
@@ -49,6 +49,28 @@ describe('what is open in a line', () => {
     expect(proposeLine(readIngredientLine('2 (400 g) cans chickpeas')).foods[0]).toEqual({ id: 'chickpeas-canned', sure: true });
     expect(proposeLine(readIngredientLine('1-2 cloves garlic')).amount).toEqual({ amount: '1', unit: 'clove' });
   });
+});
+
+describe('measures of the hand and weights in brackets', () => {
+  it.each([
+    ['1 handful parsley', { amount: '25', unit: 'g' }], ['a handful of parsley', { amount: '25', unit: 'g' }], ['2 sprigs of rosemary', { amount: '4', unit: 'g' }], ['a knob of butter', { amount: '15', unit: 'g' }], ['a handful of almonds', { amount: '40', unit: 'g' }],
+  ])('%s starts from what a hand holds, and is asked', (line, amount) => {
+    const proposal = proposeLine(readIngredientLine(line));
+    expect(proposal.amount).toEqual(amount);
+    expect(proposal.open).toContain('unit');
+  });
+  it.each([
+    ['3 carrots (about 150 g)', '150'], ['2 bunches spinach (about 300 g)', '300'], ['2 carrots (about 150 g each)', '300'], ['2 bunches (about 150 g) spinach', '150'], ['a handful of spinach (about 30 g)', '30'], ['Spinach (about 150 g)', '150'],
+  ])('%s weighs what the line says', (line, grams) => {
+    expect(proposeLine(readIngredientLine(line)).amount).toEqual({ amount: grams, unit: 'g' });
+  });
+  it('a weight in the line settles what the table cannot weigh', () => {
+    expect(proposeLine(readIngredientLine('3 carrots (about 150 g)')).settled).toMatchObject({ ingredient: 'carrot', amount: { amount: '150', unit: 'g' } });
+  });
+  it.each([['1 handful', '25', '1 handful'], ['a handful', '25', '1 handful'], ['Handful', '25', '1 handful'], ['2 handfuls', '50', '2 handfuls'], ['a good handful', '25', '1 handful'], ['3 sprigs', '6', '3 sprigs'], ['½ handful', '12.5', '0.5 handful']])('%s is typed for parsley', (typed, grams, words) => {
+    expect(readLoose(typed, 'parsley')).toEqual({ amount: { amount: grams, unit: 'g' }, words });
+  });
+  it.each(['', '30 g', '2 cans', 'a lot', 'handful of parsley', '0 handfuls', '1 piece'])('%s is no measure of the hand', (typed) => expect(readLoose(typed)).toBeNull());
 });
 
 describe('a foreign recipe in our form', () => {

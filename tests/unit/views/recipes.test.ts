@@ -7,7 +7,7 @@ import { readRecipes, weightOfLines, type ImportedRecipe } from '../../../shared
 import { parseShelf } from '../../../shared/household';
 import { ingredient } from '../../../shared/reference';
 import { byRole, findRecipes } from '../../../src-renderer/views/menu/recipes/find-recipes';
-import { firstAnswer, keptLines, openLines, ownFood, settle, startFood, typedAnswer } from '../../../src-renderer/views/menu/recipes/line-answer';
+import { firstAnswer, keptLines, openLines, ownFood, ownName, settle, startAmount, startFood, typedAnswer } from '../../../src-renderer/views/menu/recipes/line-answer';
 import { moved } from '../../../src-renderer/views/menu/recipes/moved';
 import { duplicateRecipe, freeId, putOnMenu, shortName } from '../../../src-renderer/views/menu/recipes/put-on-menu';
 import { otherNamedRecipes, otherNamesOf } from '../../../src-renderer/views/menu/recipes/search-words';
@@ -166,6 +166,22 @@ describe('settling a line', () => {
     expect(settle({ ...filled, food: 'moon-roots', amount: '3', preparation: '', toTaste: true })).toEqual({ ingredient: 'moon-roots', amount: { amount: '3', unit: 'piece' }, toTaste: true });
   });
 
+  it('takes a handful by hand, to taste, and says how it was said', () => {
+    expect(settle({ ...filled, food: 'parsley', amount: 'a handful', preparation: 'chopped' })).toEqual({ ingredient: 'parsley', amount: { amount: '25', unit: 'g' }, preparation: '1 handful, chopped', toTaste: true });
+    expect(settle({ ...filled, food: 'moon-roots', amount: '2 handfuls', preparation: '' })).toMatchObject({ amount: { amount: '80', unit: 'g' }, toTaste: true });
+    const open = typedAnswer('1 handful parsley').proposal;
+    expect(startAmount(open, entry)).toBe('1 handful');
+    expect(startAmount(typedAnswer('1-2 cloves garlic').proposal, entry)).toBe('1 clove');
+  });
+
+  it('keeps what she calls a food the table does not have, word for word', () => {
+    const { proposal } = typedAnswer("80 ml grandma's special stuff");
+    expect(ownName(proposal)).toBe("grandma's special stuff");
+    expect(ownFood(proposal)).toBe('grandmas-special-stuff');
+    expect(settle({ food: ownFood(proposal), called: ownName(proposal), amount: '80 ml', preparation: '', toTaste: false })).toMatchObject({ called: "grandma's special stuff" });
+    expect(settle({ food: 'onion', called: ownName(proposal), amount: '80 ml', preparation: '', toTaste: false })).not.toHaveProperty('called');
+  });
+
   it.each([
     [{ food: '' }, 'food', 'view.recipes.needsFood'], [{ amount: ' ' }, 'amount', 'view.recipes.needsAmount'], [{ amount: 'a lot' }, 'amount', 'view.recipes.amountUnread'],
     [{ food: 'ginger-root', amount: '1 piece' }, 'amount', 'view.recipes.noPieceWeight'],
@@ -214,7 +230,7 @@ describe('finishing a recipe taken in', () => {
 
   it('starts the yield from what can be weighed, names what cannot, and asks only when nothing can', () => {
     const some = [own('2 kg', 'onion'), own('3', 'moon-roots'), own('80 ml', 'special-stuff')];
-    expect(weighed(some)).toEqual({ amount: { amount: '2080', unit: 'g' }, without: ['moon-roots'] });
+    expect(weighed(some)).toEqual({ amount: { amount: '2080', unit: 'g' }, without: ['moon roots'] });
     expect(finish(empty, { ...imported, lines: [] }, some, { ...form, made: '' })).toMatchObject({ recipe: { yield: { amount: { amount: '2080', unit: 'g' } } } });
     expect(finish(empty, { ...imported, lines: [] }, [own('3', 'moon-roots')], { ...form, made: '' })).toMatchObject({ problems: { made: { id: 'view.recipes.needsYield' } } });
   });

@@ -1,5 +1,5 @@
 import { brewingSchema, type Brewing, type Recipe } from '../../../../shared/event';
-import { ingredientName } from '../../../app/ingredient-name';
+import { nameIn } from '../../../app/ingredient-name';
 import { useSpeaker } from '../../../app/speak';
 import { Button } from '../../../parts/button';
 import { Choice } from '../../../parts/choice';
@@ -45,7 +45,7 @@ export function BrewingSection({ recipe, change }: PartProps) {
       <div className={folded['specs']}>
         <Choice label={t('view.recipes.brewing.method')} value={brewing.method} onCommit={(method) => put({ ...brewing, method })} options={methods.map((value) => ({ value, text: t(`view.recipes.method.${value}`) }))} />
         <Choice label={t('view.recipes.brewing.doseIngredient')} value={brewing.doseIngredient ?? none} onCommit={setDose}
-          options={[{ value: none, text: t('view.recipes.brewing.noDose') }, ...foods.map((value) => ({ value, text: ingredientName(value) }))]} />
+          options={[{ value: none, text: t('view.recipes.brewing.noDose') }, ...foods.map((value) => ({ value, text: nameIn(recipe, value) }))]} />
         {brewingSpecs.map((spec) => <SpecField key={spec.key} spec={spec} label={t(`view.recipes.brewing.${spec.key}`)} value={brewing[spec.key]} onCommit={(value) => put({ ...brewing, [spec.key]: value })} />)}
         <SpecField spec={coolest} label={t('view.recipes.brewing.serveAboveC')} value={brewing.serveAboveC} onClear={() => put({ ...brewing, serveAboveC: null })} onCommit={(serveAboveC) => put({ ...brewing, serveAboveC })} />
       </div>

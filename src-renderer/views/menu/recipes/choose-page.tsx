@@ -1,7 +1,7 @@
 import { useEffect, useRef, useState } from 'react';
 import type { Recipe } from '../../../../shared/event';
 import { useDocument } from '../../../app/document';
-import { ingredientName } from '../../../app/ingredient-name';
+import { lineName } from '../../../app/ingredient-name';
 import { useSpeaker } from '../../../app/speak';
 import { Button } from '../../../parts/button';
 import { ViewPage, ViewSection } from '../../../parts/view-page';
@@ -25,7 +25,7 @@ export function ChoosePage({ go }: { readonly go: GoTo }) {
   const [looked, setLooked] = useState<string | null>(null);
   const box = useRef<HTMLInputElement>(null);
   useEffect(() => { box.current?.focus(); }, []);
-  const wordsOf = (recipe: Recipe): string => `${t(`view.recipes.role.${recipe.role}`)} ${recipe.ingredients.map((line) => ingredientName(line.ingredient)).join(' ')}`;
+  const wordsOf = (recipe: Recipe): string => `${t(`view.recipes.role.${recipe.role}`)} ${recipe.ingredients.map((line) => lineName(line)).join(' ')}`;
   const own = findRecipes(event.recipes, typed, wordsOf);
   const kept = findRecipes(shelf.recipes.filter((recipe) => !event.recipes.some((mine) => mine.id === recipe.id)), typed, wordsOf);
   const found = [...own, ...kept];
@@ -44,7 +44,7 @@ export function ChoosePage({ go }: { readonly go: GoTo }) {
   return (
     <ViewPage title={t('view.recipes.choose')} lead={t('view.recipes.chooseLead')} actions={<>
       <Button onPress={() => go({ kind: 'paste' })}>{t('view.recipes.paste')}</Button>
-      <Button onPress={() => go({ kind: 'settle', imported: blankRecipe })}>{t('view.recipes.new')}</Button>
+      <Button onPress={() => go({ kind: 'settle', imported: { ...blankRecipe } })}>{t('view.recipes.new')}</Button>
       <Button onPress={() => go(null)}>{t('view.recipes.back')}</Button>
     </>}>
       <div className={styles['search']}>

@@ -1,6 +1,6 @@
 import type { IngredientLine } from '../../../../shared/event';
 import type { Message } from '../../../../shared/words';
-import { ingredientName } from '../../../app/ingredient-name';
+import { lineName } from '../../../app/ingredient-name';
 import { useSpeaker } from '../../../app/speak';
 import { AmountField } from './amount-field';
 import { FoodChoice } from './food-choice';
@@ -27,10 +27,16 @@ function prepared(line: IngredientLine, words: string): IngredientLine {
   return rest;
 }
 
+/** The line with another food; what she called the one before goes with it. */
+function ofFood(line: IngredientLine, food: string): IngredientLine {
+  const { called: _, ...rest } = line;
+  return { ...rest, ingredient: food };
+}
+
 /** One ingredient with its fields; how it follows the size is told in words and opens. */
 export function IngredientRow({ list, at, line, isFried, isOpen, onToggle, put, go }: IngredientRowProps) {
   const t = useSpeaker();
-  const name = ingredientName(line.ingredient);
+  const name = lineName(line);
   const set = (next: IngredientLine): Message | null => put(list.map((one, i) => (i === at ? next : one)));
   const { scaling } = line;
   const grows = [
@@ -41,7 +47,7 @@ export function IngredientRow({ list, at, line, isFried, isOpen, onToggle, put, 
     <>
       <tr data-line={at} data-at={at}>
         <td className={styles['amount']}><AmountField label={`${name}: ${t('view.recipes.amount')}`} bare value={line.amount} bareUnit={line.amount.unit} onCommit={(amount) => set({ ...line, amount: { ...amount } })} /></td>
-        <td className={styles['food']}><FoodChoice label={`${name}: ${t('view.recipes.food')}`} bare value={line.ingredient} onCommit={(ingredient) => { set({ ...line, ingredient }); }} /></td>
+        <td className={styles['food']}><FoodChoice label={`${name}: ${t('view.recipes.food')}`} bare value={line.ingredient} own={{ id: line.ingredient, name }} onCommit={(ingredient) => { set(ofFood(line, ingredient)); }} /></td>
         <td className={styles['words']}><WordsField label={`${name}: ${t('view.recipes.preparation')}`} bare value={line.preparation ?? ''} onCommit={(words) => set(prepared(line, words))} /></td>
         <td className={styles['grows']}>
           <button type="button" className={styles['more']} aria-expanded={isOpen} aria-label={`${name}: ${t('view.recipes.scaling')}, ${grows}`} onClick={onToggle}>{grows}</button>

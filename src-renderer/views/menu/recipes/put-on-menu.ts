@@ -4,9 +4,9 @@ import type { Event, Recipe } from '../../../../shared/event';
 /** Longest start of a short name, so that a number still fits behind it. */
 const longest = 56;
 
-/** A short name from a name: letters, digits and dashes. */
+/** A short name from a name: letters, digits and dashes; "grandma's" is one word. */
 export const shortName = (name: string): string =>
-  name.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase().replace(/[^a-z0-9]+/g, '-').replace(/^-|-$/g, '').slice(0, longest).replace(/-$/, '') || 'recipe';
+  name.normalize('NFD').replace(/[\p{M}'’‘`´]/gu, '').toLowerCase().replace(/[^a-z0-9]+/g, '-').replace(/^-|-$/g, '').slice(0, longest).replace(/-$/, '') || 'recipe';
 
 /** A short name no other of the list has: the plain one where it is free. */
 export function freeId(list: readonly { readonly id: string }[], name: string): string {

@@ -1,5 +1,5 @@
 import type { Recipe } from '../../../../shared/event';
-import { ingredientName } from '../../../app/ingredient-name';
+import { lineName } from '../../../app/ingredient-name';
 import { useSpeaker } from '../../../app/speak';
 import styles from './recipes.module.css';
 
@@ -11,7 +11,7 @@ export function RecipeLook({ recipe }: { readonly recipe: Recipe }) {
       <p>{t('view.recipes.lookMakes', { amount: t.formats.amount(recipe.yield.amount), portions: recipe.yield.portions })}</p>
       <ul>
         {recipe.ingredients.map((line, at) => (
-          <li key={`${at} ${line.ingredient}`}>{t.formats.amount(line.amount)} {ingredientName(line.ingredient).toLowerCase()}{line.preparation === undefined ? '' : `, ${line.preparation}`}</li>
+          <li key={`${at} ${line.ingredient}`}>{t.formats.amount(line.amount)} {lineName(line).toLowerCase()}{line.preparation === undefined ? '' : `, ${line.preparation}`}</li>
         ))}
       </ul>
       {recipe.steps.length > 0 && <ol>{recipe.steps.map((step) => <li key={step.id}>{step.name}</li>)}</ol>}

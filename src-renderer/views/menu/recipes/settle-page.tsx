@@ -2,7 +2,7 @@ import { useEffect, useRef, useState } from 'react';
 import { roleIds } from '../../../../shared/event';
 import { proposeStepTimes, type ImportedRecipe, type StepTime } from '../../../../shared/exchange';
 import { useDocument } from '../../../app/document';
-import { ingredientName } from '../../../app/ingredient-name';
+import { useKept } from '../../../app/kept-state';
 import { useSpeaker } from '../../../app/speak';
 import { Button } from '../../../parts/button';
 import { Choice } from '../../../parts/choice';
@@ -22,9 +22,9 @@ import styles from './recipes.module.css';
 export function SettlePage({ imported, go }: { readonly imported: ImportedRecipe; readonly go: GoTo }) {
   const t = useSpeaker();
   const { event, edit } = useDocument();
-  const [answers, setAnswers] = useState<readonly LineAnswer[]>(() => imported.lines.map(firstAnswer));
-  const [form, setForm] = useState<SettleForm>(() => firstForm(imported, (amount) => amountEntry(t, amount)));
-  const [times, setTimes] = useState<readonly StepTime[]>(() => proposeStepTimes(imported));
+  const [answers, setAnswers] = useKept<readonly LineAnswer[]>(imported, 'answers', () => imported.lines.map(firstAnswer));
+  const [form, setForm] = useKept<SettleForm>(imported, 'form', () => firstForm(imported, (amount) => amountEntry(t, amount)));
+  const [times, setTimes] = useKept<readonly StepTime[]>(imported, 'times', () => proposeStepTimes(imported));
   const [isMadeHers, setMadeHers] = useState(form.made !== '');
   /** How often she asked to have it on the menu; each time the first thing missing is shown. */
   const [asked, setAsked] = useState(0);
@@ -57,7 +57,7 @@ export function SettlePage({ imported, go }: { readonly imported: ImportedRecipe
           <RoleField role={form.role} problem={problemAt('role')} onCommit={(role) => patch({ role })} />
           <div className={styles['short']}><PlainField label={t('view.recipes.portions')} value={form.portions} most={12} error={problemAt('portions')} onChange={(portions) => patch({ portions })} /></div>
           <div className={styles['short']}><PlainField label={t('view.recipes.yield')} value={isMadeHers || weight === null ? form.made : amountEntry(t, weight.amount)} most={40} error={problemAt('made')} onChange={(made) => { setMadeHers(true); patch({ made }); }} /></div>
-          {weight !== null && <p className={styles['aside']}>{isMadeHers ? `${t.formats.amount(weight.amount)}: ` : ''}{t('view.recipes.yieldWeighed', { without: weight.without.map((id) => ingredientName(id).toLowerCase()) })}</p>}
+          {weight !== null && <p className={styles['aside']}>{isMadeHers ? `${t.formats.amount(weight.amount)}: ` : ''}{t('view.recipes.yieldWeighed', { without: weight.without.map((name) => name.toLowerCase()) })}</p>}
           {imported.yield.texts.length > 0 && <p className={styles['aside']}>{t('view.recipes.yieldWritten', { text: imported.yield.texts.join(', ') })}</p>}
         </div>
         <ViewSection title={t('view.recipes.lines')}>

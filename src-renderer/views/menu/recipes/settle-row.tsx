@@ -5,7 +5,7 @@ import { useSpeaker } from '../../../app/speak';
 import { Button } from '../../../parts/button';
 import { amountEntry } from './amount-field';
 import { FoodChoice } from './food-choice';
-import { ownFood, settle, startFood, type Filled, type LineAnswer } from './line-answer';
+import { ownFood, ownName, settle, startAmount, startFood, type Filled, type LineAnswer } from './line-answer';
 import { PlainField } from './plain-field';
 import styles from './recipes.module.css';
 
@@ -19,9 +19,9 @@ function OpenLine({ answer, onChange }: SettleRowProps) {
   const t = useSpeaker();
   const { proposal } = answer;
   const { line, open } = proposal;
-  const [filled, setFilled] = useState<Filled>({ food: startFood(proposal), amount: proposal.amount === null ? '' : amountEntry(t, proposal.amount), preparation: line.preparation ?? '', toTaste: line.toTaste });
+  const [filled, setFilled] = useState<Filled>({ food: startFood(proposal), amount: startAmount(proposal, (amount) => amountEntry(t, amount)), preparation: line.preparation ?? '', toTaste: line.toTaste });
   const [asked, setAsked] = useState(false);
-  const result = settle(filled);
+  const result = settle({ ...filled, ...(filled.food === ownFood(proposal) ? { called: ownName(proposal) } : {}) });
   const problem = asked && 'problem' in result ? result : null;
   const text = tidyLine(line.text);
   const take = (): void => {
@@ -35,7 +35,7 @@ function OpenLine({ answer, onChange }: SettleRowProps) {
       <div className={styles['fields']}>
         <PlainField label={t('view.recipes.amount')} value={filled.amount} most={60} error={problem?.field === 'amount' ? t.message(problem.problem) : null} onEnter={take}
           onChange={(amount) => setFilled((had) => ({ ...had, amount }))} />
-        <FoodChoice label={t('view.recipes.food')} value={filled.food} likely={proposal.foods.map((food) => food.id)} own={ownFood(proposal)} problem={problem?.field === 'food' ? t.message(problem.problem) : null}
+        <FoodChoice label={t('view.recipes.food')} value={filled.food} likely={proposal.foods.map((food) => food.id)} own={{ id: ownFood(proposal), name: ownName(proposal) }} problem={problem?.field === 'food' ? t.message(problem.problem) : null}
           onCommit={(food) => setFilled((had) => ({ ...had, food }))} />
         <PlainField label={t('view.recipes.preparation')} value={filled.preparation} most={200} onEnter={take} onChange={(preparation) => setFilled((had) => ({ ...had, preparation }))} />
         <div className={styles['pair']}>
@@ -57,7 +57,7 @@ export function SettleRow({ answer, onChange }: SettleRowProps) {
   if (settled === 'leaveOut') return <li className={styles['settled']}><s>{text}</s><span className={styles['note']}>{t('view.recipes.leftOut')}</span>{back}</li>;
   return (
     <li className={styles['settled']}>
-      <span><strong>{t.formats.amount(settled.amount)}</strong> {ingredientName(settled.ingredient)}{settled.preparation === undefined ? '' : `, ${settled.preparation}`}{settled.toTaste === true ? `, ${t('view.recipes.toTaste')}` : ''}</span>
+      <span><strong>{t.formats.amount(settled.amount)}</strong> {settled.called ?? ingredientName(settled.ingredient)}{settled.preparation === undefined ? '' : `, ${settled.preparation}`}{settled.toTaste === true ? `, ${t('view.recipes.toTaste')}` : ''}</span>
       <span className={styles['note']}>{text}</span>
       {back}
     </li>
