@@ -15,6 +15,7 @@ export { readRecipes } from './recipe-read';
 export type { ImportedRecipe, ImportedStep, ImportedYield, ImportProblem } from './recipe-types';
 export { readIngredientLine } from './line/read';
 export { tidyLine } from './line/tidy';
+export { readLoose, type LooseMeasure } from './line/loose';
 export type { LineAmount, Measured, ReadLine } from './line/types';
 export { scaleImported, type ScaledLine, type ScaledRecipe } from './recipe-scale';
 export { scaleOwn, yieldOfOwn } from './recipe-own';
