@@ -13,6 +13,7 @@ import { boughtPath, noteOf, notedAt, stateOf } from './marks';
 import { needFigure } from './need-figure';
 import { choosePacks, type Sizes } from './packs';
 import type { Purchase } from './purchase';
+import { reserveFigure } from './reserve-figure';
 import { shelfOf } from './shelf';
 import { shopperOf } from './shopper';
 import type { ShoppingLine } from './types';
@@ -37,6 +38,7 @@ export interface LineDraft {
   /** True when exactly what is missing is bought: an own line. */
   readonly exact: boolean;
   readonly when: string | null;
+  readonly reserve: Figure | null;
 }
 
 /** What keeps for months may be bought a little in excess to carry home fewer packs. */
@@ -86,6 +88,7 @@ export function makeLine(event: Event, draft: LineDraft): ShoppingLine {
     when: draft.when,
     shopper: shopperOf(event, key, section),
     optional: false,
+    ...(draft.reserve === null ? {} : { reserve: draft.reserve }),
   };
 }
 
@@ -107,6 +110,6 @@ export function draftOf(event: Event, purchase: Purchase, nameOf: (origin: strin
     section: row?.section ?? otherSection,
     needFigure: needFigure(purchase, need, nameOf),
     shelf: sold && row !== undefined ? shelfOf(row, event.preferences.units, unit) : null,
-    exact: false, when: null,
+    exact: false, when: null, reserve: reserveFigure(purchase, nameOf),
   };
 }

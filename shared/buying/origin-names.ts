@@ -3,12 +3,12 @@ import type { Term } from '../figure';
 import type { PlainWordId } from '../words';
 import { useIds } from './types';
 
-const useWords = new Map<string, PlainWordId>([['reserve', 'buying.use.reserve'], ...useIds.map((id): [string, PlainWordId] => [id, `buying.use.${id}`])]);
+const useWords = new Map(useIds.map((id): [string, PlainWordId] => [id, `buying.use.${id}`]));
 
-/** The word of a use that is no dish: guests, the meal, reserve; null for any other origin. */
+/** The word of a use that is no dish: guests, the meal; null for any other origin. */
 export const useWord = (origin: string): PlainWordId | null => useWords.get(origin) ?? null;
 
-/** What an origin is called in a working: the dish's name, or the word of a use (oil of the pans, reserve, guests). */
+/** What an origin is called in a working: the dish's name, or the word of a use (oil of the pans, guests). */
 export function originNames(event: Event): (origin: string) => Term['label'] {
   const recipeNames = new Map(event.recipes.map((r) => [r.id, r.name]));
   const dishNames = new Map(event.menu.dishes.map((d) => [d.id, d.name ?? recipeNames.get(d.recipe) ?? d.id]));

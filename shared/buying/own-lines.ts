@@ -18,7 +18,7 @@ export function ownDrafts(event: Event, sections: readonly string[]): LineDraft[
         terms: [{ key: 'own', label: { word: 'buying.term.own' }, value: amount.toNumber(), unit, origin: { kind: 'entered', path: `shopping.ownLines[${i}].amount` } }],
         sum: just('own'),
       })),
-      origins: [], shelf: null, exact: true, when: line.when ?? null,
+      origins: [], shelf: null, exact: true, when: line.when ?? null, reserve: null,
     };
   });
 }

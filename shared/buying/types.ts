@@ -14,10 +14,12 @@ export interface Need {
   readonly amount: Amount;
   /** Name on the list when the tables do not know it; its id when left out. */
   readonly name?: string;
-  /** Dish id, `frying-oil`, `reserve`, or one of `useIds`. */
+  /** Dish id, `frying-oil`, or one of `useIds`. */
   readonly origin: string;
   /** How the amount was worked out, in its unit; the recipe says it when left out. */
   readonly figure?: Figure;
+  /** Part of it, 0-1, that is used only when more come than on an average day: bowls finished late. None when left out. */
+  readonly reserve?: number;
 }
 
 /**
@@ -77,6 +79,8 @@ export interface ShoppingLine {
   /** Who buys it: the name of a helper or any other name; null when nobody is named. */
   readonly shopper: string | null;
   readonly optional: boolean;
+  /** Of `need`, what is measured out but used only when more come: the dry mix of the reserve bowls. In the unit of `need`; absent where there is none. */
+  readonly reserve?: Figure;
 }
 
 /** What is needed as a cook says it: things that are counted are bought whole, so a part of one is one. Same unit as `need`. */

@@ -28,15 +28,15 @@ function changed(then: ShoppingLine, now: ShoppingLine, system: 'metric' | 'us')
   }];
 }
 
-/** What is to be bought in another amount, new, or no longer; told apart by kitchen rounding in the cook's units. */
+/** What is to be bought in another amount, new, or no longer; told apart by kitchen rounding in the cook's units. Lines are paired by their key: one ingredient may have several. */
 export function buyChanges(before: BuyingPlan, after: BuyingPlan, system: 'metric' | 'us'): Change[] {
-  const had = new Map(before.lines.map((line) => [line.ingredient, line]));
-  const has = new Set(after.lines.map((line) => line.ingredient));
+  const had = new Map(before.lines.map((line) => [line.key, line]));
+  const has = new Set(after.lines.map((line) => line.key));
   return [
     ...after.lines.flatMap((now) => {
-      const then = had.get(now.ingredient);
+      const then = had.get(now.key);
       return then === undefined ? cameOrWent(now, 'new') : changed(then, now, system);
     }),
-    ...before.lines.filter((line) => !has.has(line.ingredient)).flatMap((line) => cameOrWent(line, 'gone')),
+    ...before.lines.filter((line) => !has.has(line.key)).flatMap((line) => cameOrWent(line, 'gone')),
   ];
 }

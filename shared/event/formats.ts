@@ -1,4 +1,4 @@
-import { amountOf, convert, isUnitId, kitchenAmount } from '../measure';
+import { amountOf, convert, fullMeasure, isUnitId, kitchenAmount } from '../measure';
 import { makeFormats, type AmountWords, type Formats, type ShownFood } from '../words';
 import { measureFood } from './measure-food';
 import type { Preferences } from './schema/event';
@@ -19,7 +19,9 @@ function showFood(words: AmountWords, food: string, preferences: Preferences): S
   const { parts, off, way, spread } = measureFood(asked, food, preferences);
   // A metric cook reads millilitres too where she takes a spoon or a cup.
   const millilitres = way === 'jug' && preferences.units === 'metric' && parts.some((p) => p.unit !== 'ml' && p.unit !== 'L') ? { millilitres: convert(asked, 'ml').amount.toNumber() } : {};
-  return { parts, off, spread, way: way === 'scale' || way === 'jug' || way === 'count' ? 'plain' : way, grams: way === 'spoon' ? convert(asked, 'g').amount.toNumber() : null, ...millilitres };
+  // Large US measures are few and round; what they stand for is told to the quarter ounce or teaspoon.
+  const exact = preferences.units === 'us' && (way === 'scale' || way === 'jug') && Math.abs(off) >= 0.01 ? { exact: fullMeasure(asked) } : {};
+  return { parts, off, spread, way: way === 'scale' || way === 'jug' || way === 'count' ? 'plain' : way, grams: way === 'spoon' ? convert(asked, 'g').amount.toNumber() : null, ...millilitres, ...exact };
 }
 
 /** How numbers, times, amounts and money are written for one event. `day` is the event's day, `YYYY-MM-DD`. */

@@ -32,6 +32,8 @@ interface DishJson {
   readonly demand: { readonly fromMinute: number; readonly portions: readonly number[] };
 }
 interface ShoppingLineJson {
+  /** Unique on the list; an ingredient may have several lines. */
+  readonly key: string;
   readonly ingredient: string;
   readonly need: AmountText;
   readonly buy: AmountText;
@@ -56,7 +58,7 @@ export function planJson(plan: Plan, formats: Formats = formatsFor(plan.event.pr
     },
     shopping: {
       lines: buying.lines.map((line) => ({
-        ingredient: line.ingredient, need: textOf(line.need), buy: textOf(line.buy),
+        key: line.key, ingredient: line.ingredient, need: textOf(line.need), buy: textOf(line.buy),
         packs: line.packs.map(({ count, size }) => ({ count, size: textOf(size) })),
         origins: line.origins.map(({ dish, amount }) => ({ dish, amount: textOf(amount) })),
         ...(line.cost === undefined ? {} : { cost: line.cost }),

@@ -6,3 +6,4 @@ export { loadInputs, type LoadInputs } from './load-inputs';
 export { planFrying } from './plan';
 export { fryingNeeds, fryingOilOrigin } from './needs';
 export { fryOffers, offerSaves, type FryOffer } from './offers';
+export { reserveBowls, type ReserveBowls } from './reserve-bowls';

@@ -97,6 +97,7 @@ export function planDish(sizing: Sizing, course: Course): DishPlan {
     perAdult: adult,
     perBand: allBands((band) => perBand(course, bands, adult, band)),
     portions: portions.total,
+    ...(portions.reserve === null || portions.reserve.value <= 0 ? {} : { reserve: portions.reserve }),
     total,
     totalFigure: totalFigure(course, portions.total, total),
     demand,

@@ -53,6 +53,8 @@ export interface EventPortions {
   readonly waves: readonly WavePortions[];
   /** Whole portions, with the reserve for the share of days to be covered. */
   readonly total: Figure;
+  /** The reserve of the dish as a whole; null where everything is sure. */
+  readonly reserve: Figure | null;
 }
 
 /** Sizes one dish: the portions expected of all waves and one reserve for all of them, rounded up once. */
@@ -61,7 +63,7 @@ export function portionsOf(table: Table, course: Course, bands: BandValue, adult
   if (served.kind === 'fixed') {
     const { portions } = served;
     const term = entered('portions', { word: 'menu.term.fixedPortions' }, portions, unitOf(course), `menu.dishes[${course.index}].served.portions`);
-    return { waves: [], total: figure(wholePortions(portions), unitOf(course), () => ({ rule: 'menu.fixed', terms: [term], sum: roundUp('portions') })) };
+    return { waves: [], reserve: null, total: figure(wholePortions(portions), unitOf(course), () => ({ rule: 'menu.fixed', terms: [term], sum: roundUp('portions') })) };
   }
   const waves = figures.map((of) => portionsOfWave(table, course, bands, adult, of));
   const reserve = reserveOf(table.event, unitOf(course), waves);
@@ -73,5 +75,5 @@ export function portionsOf(table: Table, course: Course, bands: BandValue, adult
       ? { rule: 'menu.portions', terms: [worked('each', { word: 'menu.term.perAdult' }, adult)], sum: times('each', 0) }
       : { rule: 'menu.portions', terms, sum: roundUp(plus(...terms.map((t) => t.key))) };
   });
-  return { waves: waves.map((w, i) => ({ wave: w.wave, figure: w.figure, reserve: reserve?.byWave[i] ?? 0 })), total };
+  return { waves: waves.map((w, i) => ({ wave: w.wave, figure: w.figure, reserve: reserve?.byWave[i] ?? 0 })), total, reserve: reserve?.figure ?? null };
 }

@@ -32,6 +32,8 @@ export interface DishPlan {
   readonly total: Amount;
   /** `total` as a figure with its working (unit = unit of `total`). */
   readonly totalFigure: Figure;
+  /** The part of `portions` that is kept for days when more come; absent where there is none. */
+  readonly reserve?: Figure;
   /** Whole portions wanted in each minute. */
   readonly demand: Series;
   readonly byWave: readonly { readonly wave: string; readonly portions: number }[];

@@ -1,7 +1,7 @@
 import { needsOfMenu, thingNeeds } from '../buying';
 import { drinksNeeds, planDrinks } from '../drinks';
 import type { Event } from '../event';
-import { fryingNeeds, planFrying } from '../frying';
+import { fryingNeeds, planFrying, reserveBowls } from '../frying';
 import { planGuests } from '../guests';
 import { planKitchen } from '../kitchen';
 import { planMenu } from '../menu';
@@ -19,7 +19,7 @@ export function plan(event: Event): Plan {
   const kitchen = planKitchen(event);
   const frying = planFrying(event, menu, kitchen);
   const drinks = planDrinks(event, menu, kitchen);
-  const food = [...needsOfMenu(event, menu), ...fryingNeeds(event, frying), ...drinksNeeds(drinks)];
+  const food = [...needsOfMenu(event, menu, reserveBowls(menu.dishes, frying)), ...fryingNeeds(event, frying), ...drinksNeeds(drinks)];
   const { buying, day } = shopAndDay(event, [...food, ...thingNeeds(event, { guests, menu, food })], { guests, menu, kitchen, frying, drinks });
   const safety = planSafety(event, { guests, menu, buying, kitchen, frying, drinks, day });
   return { event, guests, menu, buying, kitchen, frying, drinks, day, safety };

@@ -24,6 +24,8 @@ export interface ShownFood {
   readonly way: 'plain' | 'spoon' | 'noScale' | 'unmeasured' | 'nothing';
   readonly spread: number;
   readonly grams: number | null;
+  /** The amount to the last quarter ounce or teaspoon, where a rounding of a US measure is told. */
+  readonly exact?: readonly { readonly text: string; readonly unit: string }[];
   /** To be told beside spoons of what is poured. */
   readonly millilitres?: number;
 }
@@ -103,12 +105,12 @@ export function makeFormats(options: FormatOptions): Formats {
     food(amount, food) {
       const shown = options.showFood?.(amount, food);
       if (shown === undefined) return { text: formats.amount(amount), beside: '', rounding: '' };
-      const { off, way, spread, grams, millilitres } = shown;
+      const { off, way, spread, grams, millilitres, exact } = shown;
       const beside = way === 'noScale' ? measuringWords['measuring.lessSure']({ spread, off }, formats)
         : way === 'unmeasured' || way === 'nothing' ? measuringWords[`measuring.${way}`]
           : way === 'spoon' && grams !== null ? formats.figure(Math.round(grams * 10) / 10, 'g')
             : millilitres === undefined ? '' : formats.figure(Math.round(millilitres * 10) / 10, 'ml');
-      return { text: joined(shown.parts), beside, rounding: way === 'noScale' || Math.abs(off) < 0.01 ? '' : measuringWords['measuring.rounded']({ off }, formats) };
+      return { text: joined(shown.parts), beside, rounding: way === 'noScale' || Math.abs(off) < 0.01 ? '' : measuringWords['measuring.rounded']({ off, exact: exact === undefined ? null : exact.map((p) => withUnit(p.text, p.unit, countOfText(p.text))).join(' ') }, formats) };
     },
     degrees(celsius) {
       return us ? `${number(celsius * 1.8 + 32)}${gap}${unitsWords['degrees.fahrenheit']}` : `${number(celsius)}${gap}${unitsWords['degrees.celsius']}`;

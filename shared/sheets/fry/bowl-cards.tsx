@@ -1,6 +1,5 @@
 import type { ReactElement } from 'react';
-import type { Bowl } from '../../frying';
-import type { Plan } from '../../plan';
+import { reserveBowls, type Bowl } from '../../frying';
 import { say } from '../../words';
 import { lineWords, quantity } from '../amounts';
 import { TickBox } from '../paper/marks';
@@ -24,19 +23,13 @@ function Card({ bowl, context: { plan, formats: f, names } }: { readonly bowl: B
   );
 }
 
-/** Share of the planned people who come on an average day; 1 when nobody is planned. */
-function expectedShare(plan: Plan): number {
-  const sum = (pick: 'expected' | 'planned'): number => plan.guests.waves.reduce((all, w) => all + Object.values(w[pick]).reduce((a, b) => a + b, 0), 0);
-  const planned = sum('planned');
-  return planned > 0 ? Math.min(1, sum('expected') / planned) : 1;
-}
-
 /** Cards of one station's bowls, one for each bag of dry mix: cut apart, each goes with its bag. Empty when the station has no batter. */
 export function bowlCardDrafts(context: SheetContext, station: string): readonly SheetDraft[] {
   const { plan, formats: f, names } = context;
   const bowls = plan.frying.bowls.filter((b) => b.station === station);
   if (bowls.length === 0) return [];
-  const usual = Math.ceil(bowls.length * expectedShare(plan) - 1e-9);
+  const late = new Set(reserveBowls(plan.menu.dishes, plan.frying).flatMap((r) => r.numbers));
+  const usual = bowls.filter((b) => !late.has(b.number)).length;
   const content = (
     <>
       <p className="short">{say(f, 'sheets.bowl.late')} {usual < bowls.length && <strong>{say(f, 'sheets.bowl.reserve', { usual, all: bowls.length, cover: plan.event.preferences.cover })}</strong>}</p>

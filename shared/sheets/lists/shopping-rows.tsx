@@ -1,6 +1,7 @@
 import type { ReactElement } from 'react';
 import { wholeNeed, type ShoppingLine } from '../../buying';
 import { settle } from '../../household';
+import { amountOf, amountText } from '../../measure';
 import { say, sayMessage } from '../../words';
 import { amountWords } from '../amounts';
 import { shiftDay } from '../calendar';
@@ -36,6 +37,7 @@ function remarks(line: ShoppingLine, shared: boolean, context: SheetContext): st
   return [
     ...whenWords(line, context),
     ...(line.larder.amount.gt(0) ? [say(f, 'sheets.shopping.house', { amount: amountWords(f, line.larder) })] : []),
+    ...(line.reserve === undefined ? [] : [say(f, 'buying.reserve', { amount: amountText(amountOf(line.reserve.value, line.need.unit)) })]),
     ...(line.note === null ? [] : [sayMessage(f, line.note).replace(/\.$/, '')]),
     ...(line.optional ? [say(f, 'sheets.shopping.optional')] : []),
     ...(shared && line.shopper !== null ? [say(f, 'buying.sheet.who', { who: line.shopper })] : []),

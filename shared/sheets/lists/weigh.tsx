@@ -1,4 +1,5 @@
 import type { ReactElement } from 'react';
+import { reserveBowls } from '../../frying';
 import type { DishPlan, ScaledLine } from '../../menu';
 import { say } from '../../words';
 import { amountWords, linesWords, measureWords } from '../amounts';
@@ -28,6 +29,7 @@ export function Amounts({ dish, reprint, context }: { readonly dish: DishPlan; r
   const { plan, formats: f, names } = context;
   const later = dish.lines.filter((line) => line.perBowl);
   const bowls = plan.frying.bowls.filter((b) => b.dish === dish.id).length;
+  const reserve = reserveBowls(plan.menu.dishes, plan.frying).find((r) => r.dish === dish.id);
   return (
     <section className="dish">
       <h3>{say(f, 'sheets.prep.weighFor', { dish: dish.name, total: amountWords(f, dish.total) })}</h3>
@@ -37,6 +39,7 @@ export function Amounts({ dish, reprint, context }: { readonly dish: DishPlan; r
           return <li key={row.key} className={isChanged(reprint, row) ? 'changed' : undefined}><span>{lineText(line, context)}</span><strong className="nowrap">{row.cells['amount']}<Was reprint={reprint} row={row} cell="amount" /></strong></li>;
         })}
       </ul>
+      {reserve !== undefined && <p className="small">{say(f, 'sheets.prep.reserve', { late: reserve.numbers.length, all: reserve.all })}</p>}
       {later.length > 0 && <p className="small">{say(f, 'sheets.prep.perBowl', { lines: linesWords(f, names, later), bowls })}</p>}
     </section>
   );

@@ -8,7 +8,7 @@ export const measuringWords = {
     `less sure: a level measure may weigh ${f.percent(spread)} more or less${Math.abs(off) < 0.01 ? '' : `; rounded to ${rounded(off, f)}`}`,
   'measuring.unmeasured': 'needs a scale: how much a spoon of it weighs is not known',
   'measuring.nothing': 'needs a spoon, a cup or a jug',
-  'measuring.rounded': ({ off }: { readonly off: number }, f: Formats) => `rounded to ${rounded(off, f)}`,
+  'measuring.rounded': ({ off, exact }: { readonly off: number; readonly exact: string | null }, f: Formats) => `rounded to ${rounded(off, f)}${exact === null ? '' : `; exactly ${exact}`}`,
   'measuring.title': 'Measuring',
   'measuring.lead': 'Amounts are rounded to what can be measured with this. Without a scale, weights are told in level spoons and cups, and are less sure. By how much an amount is rounded stands beside it in the recipe.',
   'measuring.jug': 'Measuring jug', 'measuring.noJug': 'no jug', 'measuring.anyJug': 'finer than 10 ml',

@@ -17,6 +17,7 @@ export const viewShoppingWords = {
   'view.shopping.need': 'Needed',
   'view.shopping.larder': 'In the house',
   'view.shopping.larderOf': (p: { ingredient: string }) => `${p.ingredient} in the house`,
+  'view.shopping.reserveOf': (p: { ingredient: string }) => `For reserve bowls: ${p.ingredient}`,
   'view.shopping.needOf': (p: { ingredient: string }) => `${p.ingredient} needed`,
   'view.shopping.buy': 'Buy',
   'view.shopping.when': 'Not before',

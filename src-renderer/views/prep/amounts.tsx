@@ -1,3 +1,4 @@
+import { reserveBowls } from '../../../shared/frying';
 import { amountText } from '../../../shared/measure';
 import type { DishPlan } from '../../../shared/menu';
 import { useSpeaker } from '../../app/speak';
@@ -12,6 +13,7 @@ export function Amounts({ dish, context: { plan, formats, names } }: { readonly 
     return beside === '' ? text : `${text} (${beside})`;
   };
   const later = dish.lines.filter((line) => line.perBowl);
+  const reserve = reserveBowls(plan.menu.dishes, plan.frying).find((r) => r.dish === dish.id);
   const bowls = plan.frying.bowls.filter((bowl) => bowl.dish === dish.id).length;
   return (
     <section className={styles['dish']} data-dish={dish.id}>
@@ -24,6 +26,7 @@ export function Amounts({ dish, context: { plan, formats, names } }: { readonly 
           </div>
         ))}
       </dl>
+      {reserve !== undefined && <p className={styles['line']}>{t('sheets.prep.reserve', { late: reserve.numbers.length, all: reserve.all })}</p>}
       {later.length > 0 && <p className={styles['line']}>{t('view.prep.bowls', { bowls, lines: formats.list(later.map((line) => `${measured(line)} ${names.ingredient(line.ingredient).toLowerCase()}`)) })}</p>}
     </section>
   );

@@ -1,4 +1,4 @@
-import { amountText, convert, type AmountText } from '../../../shared/measure';
+import { amountOf, amountText, convert, type AmountText } from '../../../shared/measure';
 import { wholeNeed, type ShoppingLine } from '../../../shared/buying';
 import { shiftDay, type Names } from '../../../shared/sheets';
 import type { Speaker } from '../../app/speak';
@@ -74,7 +74,12 @@ export function shoppingColumns({ t, names, day, readOnly, open, onOpen }: Colum
     { id: 'ingredient', accessorFn: (l) => l.name, header: t('view.shopping.ingredient'), cell: ({ row: { original: l } }) => <Name line={l} t={t} names={names} />, sortFn: 'text' },
     {
       id: 'need', accessorFn: (l) => l.needFigure.value, header: t('view.shopping.need'), sortFn: 'basic',
-      cell: ({ row: { original: l } }) => <FigureButton figure={l.needFigure} title={t('view.shopping.needOf', { ingredient: l.name })}>{amount(amountText(wholeNeed(l)))}</FigureButton>,
+      cell: ({ row: { original: l } }) => (
+        <>
+          <FigureButton figure={l.needFigure} title={t('view.shopping.needOf', { ingredient: l.name })}>{amount(amountText(wholeNeed(l)))}</FigureButton>
+          {l.reserve !== undefined && <span className={styles['packs']}><FigureButton figure={l.reserve} title={t('view.shopping.reserveOf', { ingredient: l.name })}>{t('buying.reserve', { amount: amountText(amountOf(l.reserve.value, l.need.unit)) })}</FigureButton></span>}
+        </>
+      ),
     },
     {
       id: 'larder', accessorFn: (l) => l.larder.amount.toNumber(), header: t('view.shopping.larder'), sortFn: 'basic',

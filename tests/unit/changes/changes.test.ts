@@ -75,6 +75,8 @@ describe('changes', () => {
 describe('changes in what to buy', () => {
   const [line] = before.buying.lines;
   const withBuy = (amount: string, unit: 'g' | 'kg'): Plan => ({ ...before, buying: { ...before.buying, lines: line === undefined ? [] : [{ ...line, buy: amountOf(amount, unit) }] } });
+  const two = (bunches: string, grams: string): Plan => ({ ...before, buying: { ...before.buying, lines: line === undefined ? [] : [
+    { ...line, key: `${line.ingredient} bunch`, buy: amountOf(bunches, 'bunch') }, { ...line, key: `${line.ingredient} g`, buy: amountOf(grams, 'g') }] } });
   it('are none below kitchen rounding, and none for the same amount in another unit', () => {
     expect(changes(withBuy('2400', 'g'), withBuy('2400.2', 'g'))).toEqual([]);
     expect(changes(withBuy('2400', 'g'), withBuy('2.4', 'kg'))).toEqual([]);
@@ -83,6 +85,11 @@ describe('changes in what to buy', () => {
     expect(changes(withBuy('900', 'g'), withBuy('1.2', 'kg')).map((c) => [c.effect, c.before, c.after])).toEqual([['more', '900 g', '1.2 kg']]);
     expect(changes(withBuy('900', 'g'), withBuy('0', 'kg')).map((c) => c.effect)).toEqual(['gone']);
     expect(changes(withBuy('0', 'g'), withBuy('1', 'kg')).map((c) => c.effect)).toEqual(['new']);
+  });
+  it('two lines of one ingredient are not taken for each other', () => {
+    expect(changes(two('3', '400'), two('3', '400'))).toEqual([]);
+    expect(changes(two('3', '400'), two('5', '400')).map((c) => [c.effect, c.before, c.after])).toEqual([['more', '3 bunch', '5 bunch']]);
+    expect(changes(two('3', '400'), two('3', '0')).map((c) => [c.effect, c.before, c.after])).toEqual([['gone', '400 g', null]]);
   });
 });
 

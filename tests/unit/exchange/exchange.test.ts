@@ -55,6 +55,17 @@ describe.each(demos)('%s', (name) => {
   });
 });
 
+describe('lines of one ingredient', () => {
+  it('that no weight brings into one unit have keys of their own', () => {
+    const event = demo('freezer-sunday');
+    const [first, ...more] = event.recipes;
+    const both: typeof event = first === undefined ? event : { ...event, recipes: [{ ...first, ingredients: [...first.ingredients, ...(['bunch', 'g'] as const).map((unit) => ({ ingredient: 'no-such-herb', amount: { amount: '4', unit }, scaling: { kind: 'linear' as const }, perBowl: false, toTaste: false }))] }, ...more] };
+    const lines = planJson(plan(both)).shopping.lines;
+    expect(lines.filter((l) => l.ingredient === 'no-such-herb').map((l) => l.key).toSorted()).toEqual(['no-such-herb bunch', 'no-such-herb g']);
+    expect(new Set(lines.map((l) => l.key)).size).toBe(lines.length);
+  });
+});
+
 describe('an empty event', () => {
   const event = newEvent({ id: 'a', title: 'Party', day: '2026-12-12' });
   const text = planText(plan(event), formatsFor(event.preferences, event.day));

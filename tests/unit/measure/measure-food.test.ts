@@ -15,6 +15,8 @@ const poured = (ml: number, food: string, measuring?: Measuring) => {
   return [plain(text), plain(beside), plain(rounding)];
 };
 
+const roundedUs = (text: string, unit: string): string => plain(formatsFor(having(undefined, 'us'), '2026-12-12').food({ amount: text, unit }, 'no-such-food').rounding);
+
 describe('a food measured in this kitchen', () => {
   it('is weighed from five grams on, spooned below with its weight beside', () => {
     expect(said(250, 'sugar')).toEqual({ text: '250 g', beside: '', rounding: '' });
@@ -27,6 +29,12 @@ describe('a food measured in this kitchen', () => {
     const coarse = measureFood(amountOf(20, 'g'), 'sugar', having({ scaleStepG: 10 }));
     expect([coarse.way, coarse.parts.map((p) => p.unit)]).toEqual(['spoon', ['tbsp', 'tsp']]);
     expect(Math.abs(coarse.off)).toBeLessThanOrEqual(0.05);
+  });
+
+  it('a US measure that is rounded says what it stands for, to the quarter ounce or teaspoon', () => {
+    expect(roundedUs('2300', 'g')).toBe('rounded to 1.4 % less; exactly 5 lb 1¼ oz');
+    expect(roundedUs('500', 'ml')).toBe('rounded to 5.4 % less; exactly 1 pint 1 tbsp 2½ tsp');
+    expect(roundedUs('1', 'lb')).toBe('');
   });
 
   it('without a scale goes by spoon and cup and says how sure that is', () => {
