@@ -1,4 +1,5 @@
 import type { Plan } from '../plan';
+import { openQuestions } from '../safety';
 import { say, sayMessage, type Formats } from '../words';
 import type { Lines } from './text-parts';
 
@@ -18,7 +19,7 @@ function dayTroubles({ day }: Plan, f: Formats): Lines {
 export function attentionLines(plan: Plan, f: Formats): Lines {
   const { safety, drinks, frying, menu, day } = plan;
   const findings = (stop: boolean): Lines => safety.findings.filter((x) => (x.level === 'stop') === stop).map(({ level, message }) => say(f, 'report.finding', { level, text: sayMessage(f, message) }));
-  const missing = safety.notChecked.filter((rule) => !rule.notYet).length;
+  const missing = openQuestions(safety).length;
   const lines = [
     ...findings(true), ...dayTroubles(plan, f),
     ...frying.shortages.map((s) => say(f, 'report.unmet', { dish: menu.dishes.find((d) => d.id === s.dish)?.name ?? s.dish, unmet: s.unmet, from: s.from, to: s.to })),

@@ -35,3 +35,6 @@ export interface SafetyPlan {
   /** Rules judged and found in order. */
   readonly inOrder: readonly string[];
 }
+
+/** The rules that the event leaves open: an answer is missing. What every face counts as "could not be checked". */
+export const openQuestions = ({ notChecked }: Pick<SafetyPlan, 'notChecked'>): readonly NotChecked[] => notChecked.filter((rule) => !rule.notYet);

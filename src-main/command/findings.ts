@@ -1,4 +1,5 @@
 import type { Plan } from '../../shared/plan';
+import { openQuestions } from '../../shared/safety';
 import { sayMessage } from '../../shared/words';
 import type { Formats } from '../../shared/words';
 import { exits } from './terminal';
@@ -7,12 +8,13 @@ import { tell } from './words';
 
 /** Prints what needs a look. */
 export function printFindings(plan: Plan, formats: Formats, terminal: Terminal): void {
-  const { findings, notChecked } = plan.safety;
+  const { findings } = plan.safety;
   if (findings.length === 0) terminal.out(tell('command.findings.none'));
   for (const { level, rule, message } of findings) {
     terminal.out(tell('command.finding', { level: tell(`command.level.${level}`), rule, message: sayMessage(formats, message) }));
   }
-  if (notChecked.length > 0) terminal.out(tell('command.not-checked', { count: notChecked.length }));
+  const missing = openQuestions(plan.safety).length;
+  if (missing > 0) terminal.out(tell('command.not-checked', { count: missing }));
 }
 
 /** 1 when something must not go on like this, else 0. */
