@@ -1,11 +1,12 @@
 import type { BuyingPlan } from '../buying';
 import type { Event } from '../event';
-import { draftDay, type DayDraft, type DayInputs } from './draft';
+import type { DayDraft, DayInputs } from './draft';
 import { gasNeed } from './gas';
 import { tripsFor } from './house-jobs';
 import type { LaidOut } from './lay-out';
 import { takeBack } from './place';
-import { bestLayOut, dayOf } from './plan-day';
+import { dayOf } from './plan-day';
+import { standingDay } from './printed-jobs';
 import { backTo, bookedNow } from './resources';
 import { placeShopping } from './shopping';
 import { tasksOf } from './tasks';
@@ -36,9 +37,9 @@ const toBuy = (list: BuyingPlan): number => list.lines.filter((l) => l.buy.amoun
  */
 export function planDayAndList(event: Event, inputs: Omit<DayInputs, 'buying'>, listFor: (gas: GasNeed | null) => BuyingPlan): { readonly buying: BuyingPlan; readonly day: TimelinePlan } {
   const without = listFor(null);
-  const best = bestLayOut(draftDay(event, { ...inputs, buying: without }));
+  const { laidOut: best, letGo } = standingDay(event, { ...inputs, buying: without });
   const need = event.kitchen.burners.some((b) => b.kind !== 'electric' && b.kind !== 'induction') ? gasNeed(event, tasksOf(best.draft.resources, best.placed.filter(onBurner))) : null;
-  if (need === null) return { buying: without, day: dayOf(best) };
+  if (need === null) return { buying: without, day: dayOf(best, letGo) };
   const buying = listFor(need);
-  return { buying, day: dayOf(toBuy(buying) === toBuy(without) ? best : shopAgain(best, buying)) };
+  return { buying, day: dayOf(toBuy(buying) === toBuy(without) ? best : shopAgain(best, buying), letGo) };
 }

@@ -1,9 +1,11 @@
 import type { DayOrder, Event } from '../event';
 import { chosenOrder, keptOrder } from './chosen-order';
 import { compareWorth, worthOf, type DayWorth } from './day-worth';
-import { draftDay, type DayInputs } from './draft';
+import { orders } from './best-lay-out';
+import type { DayInputs } from './draft';
 import { layOut, type LaidOut, type Order } from './lay-out';
-import { bestLayOut, dayOf, orders } from './plan-day';
+import { dayOf } from './plan-day';
+import { standingDay } from './printed-jobs';
 import { pick, randomFrom, type Random } from './schedule';
 import type { TimelinePlan } from './types';
 
@@ -56,8 +58,7 @@ const movesOf = (before: TimelinePlan, after: TimelinePlan): BetterDay['moves'] 
  */
 export function improveDay({ event, inputs }: DayProblem, startNumber: number, budget: number): BetterDay | null {
   const random = randomFrom(startNumber);
-  const draft = draftDay(event, inputs);
-  const first = bestLayOut(draft);
+  const { draft, laidOut: first, letGo } = standingDay(event, inputs);
   const before = worthOf(first);
   const steps = first.placed.filter((p) => p.job.kind === 'step' && p.job.laid?.at === undefined).map((p) => p.job.id).toSorted();
   const chosen = chosenOrder(event);
@@ -74,6 +75,6 @@ export function improveDay({ event, inputs }: DayProblem, startNumber: number, b
     if (compareWorth(worth, best.worth) < 0) best = { laidOut, worth, order };
   }
   if (best.order === null) return null;
-  const day = dayOf(best.laidOut);
-  return { day, before, after: best.worth, moves: movesOf(dayOf(first), day), order: keptOrder(best.order), tries: budget };
+  const day = dayOf(best.laidOut, letGo);
+  return { day, before, after: best.worth, moves: movesOf(dayOf(first, letGo), day), order: keptOrder(best.order), tries: budget };
 }

@@ -14,4 +14,5 @@ export const dayClashWords = {
     const away = p.away.length === 0 ? '' : ` (not all the time: ${f.list(p.away)})`;
     return `Between ${f.clock(p.from)} and ${f.clock(p.to)} ${f.number(all.length)} jobs stand in each other's way and ${there}${away}: ${f.list(all)}.`;
   },
+  'timeline.note.letGo': (p: { readonly job: Inner; readonly why: Inner; readonly now: number }, f: Formats) => `Cannot stay as printed, ${String(p.job)}: it is now at ${f.clock(p.now)}. ${String(p.why)}`,
 } as const satisfies Record<string, Entry>;

@@ -69,6 +69,11 @@ export function hasStart(event: Event, plan: TimelinePlan, job: readonly Task[],
 /** What a task would take of things, also where it could have nothing: as its step says. */
 function needsOf(event: Event, t: Task): readonly { readonly thing: string; readonly count: number }[] {
   if (t.needs.length > 0) return t.needs;
+  if (t.kind === 'brew') {
+    // Rounds of test days stand on the last burner in the last pot.
+    const pot = { thing: `pot:${event.kitchen.pots.at(-1)!.id}`, count: 1 };
+    return t.id.endsWith('/off-heat') || t.id.endsWith('/finish') ? [pot] : [pot, { thing: `burner:${event.kitchen.burners.at(-1)!.id}`, count: 1 }];
+  }
   if (t.kind === 'bowl') return [{ thing: 'counter', count: 1 }];
   if (t.kind !== 'step') return [];
   const step = event.recipes.find((r) => r.id === t.dish)?.steps.find((s) => s.id === t.id.split('/')[1]);
