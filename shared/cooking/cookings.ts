@@ -24,7 +24,7 @@ function potMinutes(event: Event, dish: DishPlan, kg: number): number {
   return dish.recipe.steps.filter(usesPot).reduce((n, s) => n + stepMinutes(s.active, kg, 1) + stepMinutes(s.passive, kg, 1), 0) + settle(event, 'day.washPot').value;
 }
 
-function cook(range: Range, dish: DishPlan, serving: Serving, load: PotLoad): Cooking & { readonly wait: number } {
+function cook(range: Range, dish: DishPlan, serving: Serving, load: PotLoad): Cooking {
   const { event, brewing } = range;
   const share = dish.portions.value > 0 ? serving.portions / dish.portions.value : 0;
   const pots = usablePots(event);
@@ -63,5 +63,5 @@ export function cookingsOf(range: Range, dish: DishPlan, keeping: Keeping): read
     if (found.needed <= wait + 1e-9) break;
   }
   for (const [pot, minutes] of found.load) range.load.set(pot, minutes);
-  return found.made.map(({ wait: _wait, ...cooking }) => cooking);
+  return found.made;
 }

@@ -23,7 +23,7 @@ export function turnsNote(event: Event, entry: Dish, dish: DishPlan, keeping: Ke
   const spare = settle(event, 'serve.spare').value;
   const longest = Math.max(15, Math.floor((minutes.value - keeping.latest - spare) / 15) * 15);
   const best = busiest(dish.demand, longest);
-  const ways: Message[] = best === null ? [] : [{ id: 'cooking.way.window', params: { dish: dish.name, from: best.from, to: best.to } }];
+  const ways: Message[] = best === null || dish.role === 'condiment' ? [] : [{ id: place === 'cold' ? 'cooking.way.windowMade' : 'cooking.way.window', params: { dish: dish.name, from: best.from, to: best.to } }];
   if (place === 'hot' && !isHeldHot) {
     const held = settle(event, 'serve.hotHeld').value;
     const times = servingsOf(dish.demand, Math.max(10, Math.max(held, minutes.value) - keeping.latest - spare)).length;

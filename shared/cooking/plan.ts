@@ -24,9 +24,13 @@ function potOf(event: Event, dish: DishPlan, cookings: readonly Cooking[]): PotU
   return { litres, usable, goes: usable === null ? null : goesFor(litres, usable) };
 }
 
-/** Fresh bowls: the fewest that stand no longer than they may, so that two dishes may be changed together a little sooner. */
-const bowlsOf = (event: Event, dish: DishPlan, { bowl }: Keeping): readonly Serving[] =>
-  (bowl === null ? [] : servingsOf(dish.demand, Math.max(15, bowl.value - settle(event, 'serve.spare').value)));
+/** Fresh bowls of each cooking: the fewest that stand no longer than they may, with room to change those of two dishes together a little sooner. */
+function bowlsOf(event: Event, { demand }: DishPlan, { bowl }: Keeping, cookings: readonly Cooking[]): readonly Serving[] {
+  if (bowl === null) return [];
+  const longest = Math.max(15, bowl.value - settle(event, 'serve.spare').value);
+  return cookings.flatMap(({ from, to }) => servingsOf({ fromMinute: demand.fromMinute, values: demand.values.map((v, i) => (demand.fromMinute + i >= from && demand.fromMinute + i <= to ? v : 0)) }, longest))
+    .map((s, i) => ({ ...s, number: i + 1 }));
+}
 
 function planDish(range: Range, dish: DishPlan): DishCooking[] {
   const { event } = range;
@@ -35,8 +39,8 @@ function planDish(range: Range, dish: DishPlan): DishCooking[] {
   const keeping = keepingOf(event, entry, dish.recipe);
   const cookings = cookingsOf(range, dish, keeping);
   const pot = potOf(event, dish, cookings);
-  const bowls = entry.served.kind === 'fixed' ? [] : bowlsOf(event, dish, keeping);
-  const notes = [potNote(event, dish, pot, cookings, keeping), turnsNote(event, entry, dish, keeping, cookings), bowlsNote(dish, keeping, bowls.length, largestOf(bowls))].flatMap((n) => n ?? []);
+  const bowls = entry.served.kind === 'fixed' ? [] : bowlsOf(event, dish, keeping, cookings);
+  const notes = [potNote(event, dish, pot, cookings, keeping), turnsNote(event, entry, dish, keeping, cookings), bowls.length > cookings.length ? bowlsNote(dish, keeping, bowls.length, largestOf(bowls)) : null].flatMap((n) => n ?? []);
   return [{ dish: dish.id, name: dish.name, keeps: keeping.minutes, place: keeping.place, isHeldHot: keeping.isHeldHot, count: countFigure(cookings), cookings, pot, bowls: bowls.length > 1 ? bowls : [], bowlStands: keeping.bowl, notes }];
 }
 

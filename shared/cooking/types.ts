@@ -18,6 +18,8 @@ export interface Cooking extends Serving {
   readonly pots: readonly (string | null)[];
   /** Goes of one pot one after another, at most. */
   readonly after: number;
+  /** Minutes the first go waits for the last. */
+  readonly wait: number;
 }
 
 /** Pots of a dish that is cooked in one. */

@@ -1,4 +1,5 @@
 import type { BuyingPlan } from '../buying';
+import type { CookingPlan } from '../cooking';
 import type { DrinksPlan } from '../drinks';
 import type { Event } from '../event';
 import type { FryingPlan } from '../frying';
@@ -17,6 +18,7 @@ export interface Plan {
   readonly kitchen: KitchenPlan;
   readonly frying: FryingPlan;
   readonly drinks: DrinksPlan;
+  readonly cooking: CookingPlan;
   readonly day: TimelinePlan;
   readonly safety: SafetyPlan;
 }

@@ -4,7 +4,7 @@ import { settle } from '../household';
 const rows = {
   shop: 'day.shop', perLine: 'day.shopLine', longestShop: 'day.shopLongest', shopsOpen: 'day.shopsOpen', shopsShut: 'day.shopsShut', keepsDays: 'day.keepsDays',
   tables: 'day.tables', station: 'day.station', drinks: 'day.drinksTable', setUpWindow: 'day.setUpWindow', tablesWindow: 'day.tablesWindow',
-  round: 'day.round', putOut: 'day.putOut', breakEvery: 'day.breakEvery', breakLength: 'day.breakLength', between: 'day.between', cool: 'day.cool', kitchen: 'day.kitchen', diningRoom: 'day.diningRoom', perGuest: 'day.perGuest', guestMost: 'day.guestMost', oil: 'day.oil',
+  round: 'day.round', putOut: 'day.putOut', freshBowl: 'day.freshBowl', serveSpare: 'serve.spare', breakEvery: 'day.breakEvery', breakLength: 'day.breakLength', between: 'day.between', cool: 'day.cool', kitchen: 'day.kitchen', diningRoom: 'day.diningRoom', perGuest: 'day.perGuest', guestMost: 'day.guestMost', oil: 'day.oil',
   meal: 'day.meal', mealShort: 'day.mealShort', mealFrom: 'day.mealFrom', washRound: 'day.washRound', washEvery: 'day.washEvery', washPot: 'day.washPot', standMost: 'day.standMost', bins: 'day.bins', binsEvery: 'day.binsEvery',
   store: 'day.store', storeAfter: 'day.storeAfter', check: 'day.check',
   handsOn: 'day.handsOn', watching: 'day.watching', shortestWatch: 'day.shortestWatch', homeLater: 'day.homeLater', tooEarly: 'day.tooEarly',
@@ -26,7 +26,7 @@ export function dayValues(event: Event): DayValues {
   return {
     shop: length(value('shop')), perLine: value('perLine'), longestShop: length(value('longestShop')), shopsOpen: value('shopsOpen'), shopsShut: value('shopsShut'), keepsDays: value('keepsDays'),
     tables: length(value('tables')), station: length(value('station')), drinks: length(value('drinks')), setUpWindow: value('setUpWindow'), tablesWindow: value('tablesWindow'),
-    round: length(value('round')), putOut: length(value('putOut')), breakEvery: value('breakEvery'), breakLength: value('breakLength'), between: length(value('between')), cool: length(value('cool')), kitchen: length(value('kitchen')), diningRoom: length(value('diningRoom')),
+    round: length(value('round')), putOut: length(value('putOut')), freshBowl: length(value('freshBowl')), serveSpare: value('serveSpare'), breakEvery: value('breakEvery'), breakLength: value('breakLength'), between: length(value('between')), cool: length(value('cool')), kitchen: length(value('kitchen')), diningRoom: length(value('diningRoom')),
     perGuest: value('perGuest'), guestMost: value('guestMost'), oil: length(value('oil')),
     meal: length(value('meal')), mealShort: length(value('mealShort')), mealFrom: value('mealFrom'), washRound: length(value('washRound')), washEvery: length(value('washEvery')), washPot: length(value('washPot')), standMost: value('standMost'),
     bins: length(value('bins')), binsEvery: length(value('binsEvery')), store: length(value('store')), storeAfter: value('storeAfter'), check: length(value('check')),

@@ -1,5 +1,6 @@
 import { lowest } from '../measure';
 import type { BuyingPlan } from '../buying';
+import type { CookingPlan } from '../cooking';
 import type { DrinksPlan } from '../drinks';
 import type { Event } from '../event';
 import type { FryingPlan } from '../frying';
@@ -12,7 +13,9 @@ import { checkJobs } from './check-jobs';
 import { bowlJobs, brewJobs, fillJobs, fillRoom } from './fixed-jobs';
 import { afterJobs, coolJobs, oilAwayJobs, serveJobs, setUpJobs, tripsFor, type Trip } from './house-jobs';
 import type { Job } from './job';
+import { freshJobs } from './fresh-jobs';
 import { mealJobs } from './meal-jobs';
+import { mealStepJobs } from './meal-steps';
 import { oilStations, type OilStation } from './oil-jobs';
 import { ownJobs } from './own-jobs';
 import { aroundPinned } from './pinned';
@@ -31,6 +34,7 @@ export interface DayInputs {
   readonly kitchen: KitchenPlan;
   readonly frying: FryingPlan;
   readonly drinks: DrinksPlan;
+  readonly cooking: CookingPlan;
 }
 
 /** The jobs of a day before any of them is placed: the same in every order in which it is laid out. */
@@ -66,10 +70,12 @@ function neededAt(dish: DishPlan, frying: FryingPlan, drinks: DrinksPlan): numbe
   return dish.firstServed;
 }
 
-function allStepJobs({ menu, frying, drinks }: DayInputs, hands: number): Job[] {
+function allStepJobs({ menu, frying, drinks, cooking }: DayInputs, hands: number, nameOfPot: (id: string) => string): Job[] {
   return menu.dishes.flatMap((dish) => {
     const at = neededAt(dish, frying, drinks);
     if (at === null) return [];
+    const made = cooking.dishes.find((c) => c.dish === dish.id);
+    if (made !== undefined) return mealStepJobs(dish, made, hands, nameOfPot);
     const bowls = frying.bowls.filter((b) => b.dish === dish.id).length;
     return stepJobs(dish, Math.floor(at), bowls > 0 ? bowls : Math.max(1, Math.ceil(dish.factor - 1e-9)), hands);
   });
@@ -95,8 +101,8 @@ export function draftDay(event: Event, inputs: DayInputs): DayDraft {
   const room = fillRoom(Math.round(settle(event, 'drinks.refillLead').value), trip);
   const fixed = changed([...bowlJobs(menu, frying, values.handsOn), ...brewJobs(menu, drinks, values.handsOn, room), ...fillJobs(drinks, trip, room)]);
   // Checklists first: two minutes each, and few minutes in which they make sense.
-  const early = changed([...checkJobs(values, event, frying, hosting), ...(hosting ? [...setUpJobs(values, event, frying, drinks.dispensers.length > 0 || drinks.rounds.length > 0), ...mealJobs(values, event, menu)] : [])]);
-  const steps = changed(allStepJobs(inputs, values.handsOn));
+  const early = changed([...checkJobs(values, event, frying, hosting), ...(hosting ? [...setUpJobs(values, event, frying, drinks.dispensers.length > 0 || drinks.rounds.length > 0), ...mealJobs(values, event, menu), ...freshJobs(values, event, menu, inputs.cooking)] : [])]);
+  const steps = changed(allStepJobs(inputs, values.handsOn, (id) => event.kitchen.pots.find((p) => p.id === id)?.name ?? id));
   const cooling = something ? coolJobs(values, event, menu) : [];
   const rest = changed([
     ...cooling, ...(something ? [...afterJobs(values, event, hosting ? guests.planned.value : 0), ...storeJobs(values, menu, cooling)] : []),

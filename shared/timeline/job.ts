@@ -26,6 +26,8 @@ export interface About {
   readonly batch?: number;
   readonly bowl?: number;
   readonly round?: number;
+  /** Which cooking of a dish of the meal, counted from 1. */
+  readonly cooking?: number;
 }
 
 /** What the cook has laid down about a job: its minute and why it stands, and who is to do it. */

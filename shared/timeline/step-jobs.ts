@@ -1,3 +1,4 @@
+import { stepMinutes } from '../cooking';
 import { isMadeAhead } from '../drinks';
 import type { Step } from '../event';
 import { baseFactor, dimensionOf, type Amount } from '../measure';
@@ -12,7 +13,7 @@ const partLength = 60;
 /** A step whose minutes nobody wrote is still a job, or it would be missing from every sheet. Unit: minutes. */
 const shortestStep = 1;
 /** Minutes to be done early where the window allows: at the last step of a dish, and between steps. */
-const spare = { last: 10, between: 5 };
+export const spare = { last: 10, between: 5 };
 
 function kilograms(a: Amount): number {
   return dimensionOf(a.unit) === 'count' ? 0 : a.amount.times(baseFactor(a.unit)).toNumber() / 1000;
@@ -22,10 +23,30 @@ function kilograms(a: Amount): number {
 export const dishKg = (dish: DishPlan): number =>
   dimensionOf(dish.total.unit) === 'count' ? dish.lines.reduce((n, l) => n + kilograms(l.amount), 0) : kilograms(dish.total);
 
-const minutesOf = (m: Step['active'], kg: number, batches: number): number => {
-  const sum = m.fixed + m.perKg * kg + m.perBatch * batches;
-  return sum > 0 ? Math.max(1, Math.ceil(sum - 1e-9)) : 0;
-};
+/** What part of a dish a job is about: which cooking, which go, how much, in which pot. */
+export type StepPart = Readonly<{ turn: number; turns: number; go: number; goes: number; amount: { readonly amount: string; readonly unit: string }; pot?: string }>;
+
+/** A step for all of a dish or for a part of it: its minutes, the window of its end, the pot it stands in. */
+export interface Piece {
+  /** Behind the id of the step and the dish; empty for the first or only part. */
+  readonly suffix: string;
+  readonly active: number;
+  readonly passive: number;
+  readonly latest: number;
+  readonly notDoneBefore: number;
+  readonly earliest: number;
+  readonly pot: string | null;
+  readonly part: StepPart | null;
+}
+
+/** A step for so many kilograms in so many batches, to be done for `servedAt`. */
+export function pieceOf(step: Step, kg: number, batches: number, servedAt: number): Piece {
+  const [active, passive] = [stepMinutes(step.active, kg, batches), stepMinutes(step.passive, kg, batches)];
+  return {
+    suffix: '', active: active + passive === 0 ? shortestStep : active, passive, pot: null, part: null,
+    latest: servedAt - (step.endsBefore?.latest ?? 0), notDoneBefore: servedAt - (step.endsBefore?.earliest ?? longAgo), earliest: servedAt - longAgo * 2,
+  };
+}
 
 /** What is left out: frying and brewing have plans of their own. */
 function ownPlan(dish: DishPlan, step: Step): boolean {
@@ -46,8 +67,7 @@ export function stepJobs(dish: DishPlan, servedAt: number, batches: number, hand
   const jobs: Job[] = [];
   const lastJobs = new Map<string, string[]>();
   for (const step of kept.values()) {
-    const [active, passive] = [minutesOf(step.active, kg, batches), minutesOf(step.passive, kg, batches)];
-    const own = cut(dish, step, active + passive === 0 ? shortestStep : active, passive, servedAt, handsOn);
+    const own = cutStep(dish, step, pieceOf(step, kg, batches, servedAt), handsOn);
     lastJobs.set(step.id, own.ends);
     for (const job of own.jobs) jobs.push(job);
   }
@@ -65,16 +85,16 @@ export function stepJobs(dish: DishPlan, servedAt: number, batches: number, hand
   });
 }
 
-function cut(dish: DishPlan, step: Step, active: number, passive: number, servedAt: number, handsOn: number): { jobs: Job[]; ends: string[] } {
-  const id = `step/${step.id}/${dish.id}`;
-  const needs = step.needs.map((n) => ({ thing: n.thing, count: n.count }));
-  const params = { step: step.name, dish: dish.name };
+/** Jobs of a step or of a part of it, and the ids of those it ends with. Long work with the hands is cut into equal parts. */
+export function cutStep(dish: DishPlan, step: Step, piece: Piece, handsOn: number): { readonly jobs: Job[]; readonly ends: string[] } {
+  const { active, passive, pot } = piece;
+  const id = `step/${step.id}/${dish.id}${piece.suffix}`;
+  const needs = step.needs.map((n) => ({ thing: n.thing === 'pot' && n.count === 1 && pot !== null ? `pot:${pot}` : n.thing, count: n.count }));
+  const params = { step: step.name, dish: dish.name, ...(piece.part === null ? {} : { of: piece.part }) };
   const byItself: Stretch[] = passive === 0 ? []
     : [{ id: `${id}/by-itself`, minutes: passive, attention: step.passiveAttention, needs, name: { id: 'timeline.task.byItself', params } }];
-  const window = step.endsBefore;
   const base = {
-    kind: 'step' as const, roles: step.by === undefined ? ['cook'] : [step.by], earliest: servedAt - longAgo * 2,
-    latest: servedAt - (window?.latest ?? 0), notDoneBefore: servedAt - (window?.earliest ?? longAgo),
+    kind: 'step' as const, roles: step.by === undefined ? ['cook'] : [step.by], earliest: piece.earliest, latest: piece.latest, notDoneBefore: piece.notDoneBefore,
     towards: 'late' as const, spare: 0, about: { dish: dish.id }, anyTime: false,
   };
   if (active <= longStep) {

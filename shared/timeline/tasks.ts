@@ -11,12 +11,13 @@ const nobody: readonly string[] = [];
 const nothing: Task['needs'] = [];
 const household = { id: 'timeline.note.household' } as const;
 
-function addAbout(task: Draft, { dish, station, batch, bowl, round }: Placed['job']['about']): void {
+function addAbout(task: Draft, { dish, station, batch, bowl, round, cooking }: Placed['job']['about']): void {
   if (dish !== undefined) task.dish = dish;
   if (station !== undefined) task.station = station;
   if (batch !== undefined) task.batch = batch;
   if (bowl !== undefined) task.bowl = bowl;
   if (round !== undefined) task.round = round;
+  if (cooking !== undefined) task.cooking = cooking;
 }
 
 /** Tasks of all placed jobs, by start, then id. */

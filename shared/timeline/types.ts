@@ -23,6 +23,8 @@ export interface Task {
   readonly batch?: number;
   readonly bowl?: number;
   readonly round?: number;
+  /** Which cooking of a dish of the meal, counted from 1; absent for what is done once for all of them. */
+  readonly cooking?: number;
   readonly after: readonly string[];
   /** Minutes it could start later with everything still done in its window, when the jobs after it move on as far as they may; 0 = cannot slip. */
   readonly slack: number;

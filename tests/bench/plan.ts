@@ -1,6 +1,7 @@
 /** `npm run bench`: how long `plan()` and its rooms take, by the clock and by processor time. Percentiles of single calls after warm-up, and each room as a share of the whole. */
 import { performance } from 'node:perf_hooks';
 import { needsOfMenu, planBuying } from '../../shared/buying';
+import { planCooking } from '../../shared/cooking';
 import { drinksNeeds, planDrinks } from '../../shared/drinks';
 import type { Event } from '../../shared/event';
 import { fryingNeeds, planFrying } from '../../shared/frying';
@@ -49,7 +50,8 @@ function report(name: string, event: Event, runs: number): void {
   const frying = planFrying(event, menu, kitchen), drinks = planDrinks(event, menu, kitchen);
   const needs = [...needsOfMenu(event, menu), ...fryingNeeds(event, frying), ...drinksNeeds(drinks)];
   const buying = planBuying(event, needs);
-  const inputs = { guests, menu, buying, kitchen, frying, drinks };
+  const cooking = planCooking(event, menu, new Set());
+  const inputs = { guests, menu, buying, kitchen, frying, drinks, cooking };
   const day = planDay(event, inputs);
   const rooms: Record<string, Took> = {
     guests: time(runs, 20, (i) => planGuests(vary(event, i))),
@@ -57,6 +59,7 @@ function report(name: string, event: Event, runs: number): void {
     buying: time(runs, 20, () => planBuying(event, needs)),
     frying: time(runs, 20, () => planFrying(event, menu, kitchen)),
     drinks: time(runs, 20, () => planDrinks(event, menu, kitchen)),
+    cooking: time(runs, 20, () => planCooking(event, menu, new Set())),
     timeline: time(runs, 20, () => planDay(event, inputs)),
     safety: time(runs, 20, () => planSafety(event, { ...inputs, day })),
   };

@@ -10,6 +10,8 @@ export interface CookingPart {
   readonly pot?: string;
 }
 
+/** What is measured by volume stands in jugs. */
+const isLiquid = ({ unit }: AmountWords): boolean => unit === 'ml' || unit === 'L';
 const litres = (n: number, f: Formats): string => `${f.number(n, 1)} L`;
 const often = (n: number, f: Formats): string => (n === 2 ? 'twice' : `${f.number(n)} times`);
 
@@ -51,10 +53,11 @@ export const cookingWords = {
   'cooking.say.madeOften': (p: { dish: string; served: number; keeps: number; times: number; most: AmountWords; at: readonly number[] }, f: Formats) =>
     `${p.dish} is served for ${f.duration(p.served)} and keeps ${f.duration(p.keeps)} in the fridge. It is made ${often(p.times, f)}, at most ${f.amount(p.most)} at a time, for ${f.list(p.at.map((m) => f.clock(m)))}.`,
   'cooking.say.bowls': (p: { dish: string; bowls: number; stands: number; most: AmountWords }, f: Formats) =>
-    `${p.dish} stands on the table for at most ${f.duration(p.stands)}: put it out in ${f.number(p.bowls)} fresh bowls of at most ${f.amount(p.most)}, and keep the rest in the fridge.`,
+    `${p.dish} stands on the table for at most ${f.duration(p.stands)}: put it out in ${f.number(p.bowls)} fresh ${isLiquid(p.most) ? 'jugs' : 'bowls'} of at most ${f.amount(p.most)}, and keep the rest in the fridge.`,
   'cooking.say.stood': (p: { dish: string; turn: number; ready: number; until: number; minutes: number; keeps: number }, f: Formats) =>
     `${p.dish} for ${f.clock(p.until)} is ready at ${f.clock(p.ready)}: it stands ${f.duration(p.minutes)} and keeps ${f.duration(p.keeps)}. The day has no better place for it.`,
-  'cooking.way.window': (p: { dish: string; from: number; to: number }, f: Formats) => `Serve ${p.dish} only from ${f.clock(p.from)} to ${f.clock(p.to)}, when most guests would eat it: once cooked is enough.`,
+  'cooking.way.window': (p: { dish: string; from: number; to: number }, f: Formats) => `Serve ${p.dish} only from ${f.clock(p.from)} to ${f.clock(p.to)}, when most guests would eat it: it is then cooked once.`,
+  'cooking.way.windowMade': (p: { dish: string; from: number; to: number }, f: Formats) => `Serve ${p.dish} only from ${f.clock(p.from)} to ${f.clock(p.to)}, when most guests would eat it: it is then made once.`,
   'cooking.way.hold': (p: { dish: string; celsius: number; minutes: number; times: number }, f: Formats) => `Keep ${p.dish} at ${f.degrees(p.celsius)} or hotter in something that heats: it is then good for ${f.duration(p.minutes)} and cooked ${p.times === 1 ? 'once' : often(p.times, f)}.`,
   'cooking.way.borrow': (p: { litres: number }, f: Formats) => `Borrow a pot of ${f.number(p.litres)} L or more.`,
   'cooking.way.less': (p: { dish: string; portions: number }, f: Formats) => `Make less of ${p.dish}: ${f.plural(p.portions, '1 portion fits', `${f.number(p.portions)} portions fit`)} in the largest pot.`,

@@ -1,4 +1,5 @@
 import type { Entry, Formats } from '../formats';
+import { partWords, type CookingPart } from './cooking';
 
 /** Who is where when nobody is free: parameters of the overload sentence, minutes from midnight and counts of helpers. */
 export interface Hands {
@@ -28,9 +29,9 @@ export const timelineWords = {
   'timeline.term.gasIn': 'Gas in the cylinder', 'timeline.term.ratings': 'Ratings of its burners', 'timeline.term.burnerOn': 'At full flame', 'timeline.term.oilHot': 'Oil kept hot', 'timeline.term.gasUsed': 'Burned in the day', 'timeline.method.burnerOn': 'From the pans of oil, rounds of drinks and pots of the day; minutes that two share count once. A step that names no burner stands on the first that is free.', 'timeline.method.spells': 'Stretches of the day with something to do.',
   'rule.timeline.busy': 'Busy minutes: all stretches with something to do, added up.',
   'timeline.term.spells': 'stretches with something to do',
-  'timeline.task.step': (p: { step: string; dish: string }) => `${p.dish}: ${p.step}`,
-  'timeline.task.stepPart': (p: { step: string; dish: string; part: number; parts: number }, f: Formats) => `${p.dish}: ${p.step} (part ${f.number(p.part)} of ${f.number(p.parts)})`,
-  'timeline.task.byItself': (p: { step: string; dish: string }) => `${p.dish}: ${p.step}, runs by itself`,
+  'timeline.task.step': (p: { step: string; dish: string; of?: CookingPart }, f: Formats) => `${p.dish}: ${p.step}${partWords(p.of, f)}`,
+  'timeline.task.stepPart': (p: { step: string; dish: string; part: number; parts: number; of?: CookingPart }, f: Formats) => `${p.dish}: ${p.step}${partWords(p.of, f)} (part ${f.number(p.part)} of ${f.number(p.parts)})`,
+  'timeline.task.byItself': (p: { step: string; dish: string; of?: CookingPart }, f: Formats) => `${p.dish}: ${p.step}${partWords(p.of, f)}, runs by itself`,
   'timeline.task.heatOil': (p: { pan: string; station: string }) => `Heat the oil in ${p.pan} (${p.station})`,
   'timeline.task.watchOil': (p: { pan: string; station: string }) => `Stay at the hot oil: ${p.pan} (${p.station})`,
   'timeline.task.fry': (p: { batch: number; pieces: number; dish: string }, f: Formats) => `Batch ${f.number(p.batch)}: ${p.dish}, ${f.plural(p.pieces, '1 piece', `${f.number(p.pieces)} pieces`)}`,

@@ -111,6 +111,6 @@ export function inputsOf(day: TestDay, event: Event): DayInputs {
   });
   return {
     guests: planGuests(event), menu: { dishes, diets: [], allergies: [] }, buying: { lines: [], sections: [], cost: null, costFigure: null, unpriced: 0, shoppers: [], ownThings: [], borrowed: [], unknown: [], notCounted: [] },
-    kitchen: { pans: [], burners: [] }, frying: fryingOf(day), drinks: drinksOf(day, event),
+    kitchen: { pans: [], burners: [] }, frying: fryingOf(day), drinks: drinksOf(day, event), cooking: { dishes: [], notes: [] },
   };
 }
