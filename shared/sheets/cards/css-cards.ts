@@ -16,7 +16,8 @@ export const cardsCss = `
 .sheet ul.plain { list-style: none; }
 .sheet-emergency h2 { margin-top: 2mm; border-top: 1.5pt solid #000; padding-top: 0.5mm; font-size: 14pt; }
 .sheet-emergency li { line-height: 1.18; }
-.sheet-emergency ol.steps li, .sheet-emergency ul.plain li { margin-top: 0.4mm; }
+.sheet-emergency ol.steps li { margin-top: 0.4mm; }
+.sheet-emergency ul.plain li { margin-top: 1.2mm; }
 .sheet-emergency .blank { min-height: 8mm; }
 .sheet-emergency .known { margin-bottom: 0; }
 .sheet-emergency ol.steps li:first-child { font-weight: 700; }

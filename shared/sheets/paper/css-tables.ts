@@ -69,13 +69,13 @@ export const tableCss = `
 .sheet .oil strong { display: block; font-size: 14pt; line-height: 1.2; }
 .sheet .oil span { font-size: 11pt; color: #595959; display: block; line-height: 1.25; }
 .sheet .after { border-top: 1.5pt solid #000; padding-top: 2mm; margin-top: 4mm; break-inside: avoid; }
-.sheet .cards { display: grid; grid-template-columns: 1fr 1fr; gap: 4mm; margin-top: 3mm; }
-.sheet .card { border: 0.75pt dashed #000; padding: 2mm 4mm; break-inside: avoid; }
+.sheet .cards { display: grid; grid-template-columns: 1fr 1fr; gap: 3mm; margin-top: 2mm; }
+.sheet .card { border: 0.75pt dashed #000; padding: 1.5mm 3mm; break-inside: avoid; }
 .sheet .card .cardhead { display: flex; align-items: baseline; justify-content: space-between; gap: 3mm; }
 .sheet .card .cardhead span { font-size: 11pt; text-align: right; }
 .sheet .card .cardtimes { display: flex; justify-content: space-between; gap: 3mm; font-size: 14pt; line-height: 1.2; margin-top: 0.5mm; }
 .sheet .card .part { display: flex; align-items: center; gap: 2mm; margin-top: 1mm; font-size: 11pt; }
-.sheet .card ul { list-style: none; padding-left: 7mm; font-size: 11pt; line-height: 1.2; }
+.sheet .card ul { list-style: none; padding-left: 6mm; font-size: 11pt; line-height: 1.16; }
 .sheet .lines { columns: 2; column-gap: 8mm; list-style: none; }
 .sheet .lines li { break-inside: avoid; padding: 0.6mm 0; border-bottom: 0.5pt solid #bfbfbf; display: flex; justify-content: space-between; gap: 3mm; }
 .sheet .lines li.changed { border-left: 1.5mm solid #000; padding-left: 2mm; }
