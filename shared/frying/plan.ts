@@ -7,6 +7,7 @@ import { planBowls } from './bowls-plan';
 import { fryLines } from './lines';
 import { oilPlans } from './oil';
 import { oilCareNotes } from './oil-care';
+import { oilChangeProblems } from './oil-change';
 import { changeTotal, oilEnds } from './oil-end';
 import { loadRemedies } from './remedy';
 import { scheduleFrying, type DishSchedule } from './schedule';
@@ -42,7 +43,7 @@ export function planFrying(event: Event, menu: MenuPlan, kitchen: KitchenPlan): 
     get unmetBound() {
       return (short === undefined ? (short = unmetBound(event, schedule.dishes)) : short);
     },
-    problems: schedule.dishes.flatMap((d) => (d.problem === null ? [] : [d.problem])),
+    problems: [...schedule.dishes.flatMap((d) => (d.problem === null ? [] : [d.problem])), ...oilChangeProblems(event, batches, oil, ends)],
   };
 }
 

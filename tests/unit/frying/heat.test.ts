@@ -102,4 +102,21 @@ describe('what becomes of the oil', () => {
     const poured = (from: number, to: number): number => 1.2 + many.oil[0]!.topUps.filter((t) => t.afterBatch > from && t.afterBatch < to).reduce((sum, t) => sum + t.litres, 0);
     changes.forEach((c, i) => expect(kg(changes[i - 1] ?? 0, c)).toBeLessThanOrEqual(3 * poured(changes[i - 1] ?? 0, c) + 1e-9));
   });
+  it('a change of oil that has no time is told: with the fill that lasts the day, or with the minute the second pan is lit', () => {
+    const many = (pans: readonly Record<string, unknown>[], litres = 1.2) => fryEvent({
+      adults: 120, pans: [{ ...roundPan, oilLitres: litres }, ...pans], frying: { holdMinutes: 60, oilUptakeKgPerKg: 0.02 },
+      burners: [{ ...gasRing, ratedW: 9000 }, { ...gasRing, id: 'ring-2' }], stations: [{ id: 'fry-1', name: 'Fry line', pans: ['pan-1'], dishes: ['fritters'] }],
+    });
+    const one = fry(many([])).frying;
+    expect(one.oilEnds[0]!.changeAfter).not.toEqual([]);
+    const told = one.problems.filter((p) => p.id === 'frying.problem.oilChange');
+    expect(told).toHaveLength(one.oilEnds[0]!.changeAfter.length);
+    const { params } = told[0]! as { params: { litres: number; after: number; at: number; free: number; heat: number } };
+    expect(params.at - params.free).toBeLessThan(params.heat);
+    // That fill is enough; with what there is, it is not.
+    expect(fry(many([], params.litres)).frying.oilEnds[0]!.changeAfter).toEqual([]);
+    const spare = fry(many([{ ...roundPan, id: 'pan-2', name: 'Second pan', burner: 'ring-2' }])).frying;
+    expect(spare.problems.map((p) => p.id)).toContain('frying.problem.oilChangeSpare');
+    expect(spare.problems.map((p) => p.id)).not.toContain('frying.problem.oilChange');
+  });
 });
