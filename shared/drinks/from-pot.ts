@@ -1,7 +1,8 @@
-import type { Brewing } from '../event';
+import type { Brewing, Event } from '../event';
 import type { Message } from '../words';
 import { dispenserPlan } from './dispensers';
 import type { DrinkLine } from './drink-line';
+import { heldAs } from './milk-hold';
 import type { Vessel } from './vessels';
 
 /**
@@ -12,8 +13,9 @@ export const pouredFrom = (vessels: readonly Vessel[], brewing: Brewing): Brewin
   vessels.some((v) => v.pot !== null) ? { ...brewing, serveAboveC: null } : brewing;
 
 /** Says of a drink poured from a pot how soon after a filling it is cooler than it should be served; nothing when it never is. */
-export function coolFromPot(line: DrinkLine): Message[] {
-  const limit = line.dish.recipe.brewing?.serveAboveC ?? null;
+export function coolFromPot(event: Event, line: DrinkLine): Message[] {
+  const brewing = line.dish.recipe.brewing;
+  const limit = brewing === undefined ? null : heldAs(event, brewing).serveAboveC;
   if (limit === null) return [];
   return line.vessels.flatMap((vessel): Message[] => {
     const plan = vessel.pot === null ? null : dispenserPlan(line, vessel);

@@ -4,4 +4,5 @@ export * from './rules';
 export { planDrinks } from './plan';
 export { drinksNeeds } from './needs';
 export { isMadeAhead } from './made-ahead';
+export { sweetLines } from './sweetening';
 export { liftLitres } from './rounds';

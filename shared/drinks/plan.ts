@@ -11,6 +11,8 @@ import { coolFromPot, pouredFrom } from './from-pot';
 import { drinkLine, type DrinkLine } from './drink-line';
 import { firstWanted } from './first-wanted';
 import { icePlan } from './ice';
+import { madeNotes } from './made-notes';
+import { heldAs } from './milk-hold';
 import { nextFilling } from './next-filling';
 import { isBrewed } from './round-size';
 import { numberRounds } from './rounds';
@@ -37,11 +39,11 @@ export function planDrinks(event: Event, menu: MenuPlan, kitchen: KitchenPlan): 
     nextFilling(place, next);
   }
   const { rounds, fills } = numberRounds(place, lines);
-  const totals = lines.map((l) => drinkTotal(l, rounds));
+  const totals = lines.map((l) => drinkTotal(l, rounds, madeNotes(event, l, menu.dishes, rounds)));
   return {
     rounds, fills, totals, unbrewed: lines.flatMap(unbrewedOf), ice: icePlan(event, lines, totals),
     dispensers: lines.flatMap((l) => l.vessels.flatMap((v) => dispenserPlan(l, v) ?? [])),
-    problems: lines.flatMap((l) => [...problemsOf(place, l), ...coolFromPot(l)]),
+    problems: lines.flatMap((l) => [...problemsOf(place, l), ...coolFromPot(event, l)]),
   };
 }
 
@@ -54,7 +56,7 @@ function linesOf(event: Event, dishes: readonly DishPlan[], values: BrewValues):
     for (const v of vessels) if (v.pot !== null) taken.add(v.pot);
     const cups = wantedCups(event, dish, vessels.length, values.tapPerMinute);
     const first = cups.fromMinute + cups.values.findIndex((n) => n > 0);
-    return [drinkLine(dish, pouredFrom(vessels, brewing), vessels, cups, firstWanted(event, dish, first) - values.fillLead)];
+    return [drinkLine(dish, pouredFrom(vessels, heldAs(event, brewing)), vessels, cups, firstWanted(event, dish, first) - values.fillLead)];
   });
 }
 

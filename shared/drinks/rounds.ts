@@ -8,6 +8,7 @@ import type { DrinkLine } from './drink-line';
 import type { PlacedRound } from './brewing';
 import { ingredientsOf } from './round-lines';
 import { isUrn } from './vessels';
+import { apartOf } from './sweetening';
 import type { BrewRound, Fill } from './types';
 
 /** All rounds, numbered in order of start, and the fills that take from them. */
@@ -41,7 +42,7 @@ function brewRound(place: BrewPlace, line: DrinkLine, r: PlacedRound, number: nu
   const madeAhead = isMadeAhead(line.dish.recipe);
   return {
     number, drink: line.dish.id, pot: isUrn(r.pot.id) ? r.pot.id.slice('urn:'.length) : r.pot.id, burner: isUrn(r.pot.id) ? null : (r.burner?.burner.id ?? null), inUrn: isUrn(r.pot.id), startAt: minutes(r.startAt), boilAt: minutes(r.startAt + r.size.boilMinutes), readyAt: minutes(r.readyAt), startHands: r.size.startHands, finishHands: r.size.finishHands,
-    litres: r.size.litres, waterLitres: water, heatMinutes: heat, ingredients: ingredientsOf(line.dish, line.brewing, r.size.litres, water.value),
+    litres: r.size.litres, waterLitres: water, heatMinutes: heat, ingredients: ingredientsOf(line.dish, line.brewing, r.size.litres, water.value), apart: apartOf(line.dish.recipe),
     madeAhead, note: madeAhead ? { id: 'drinks.note.madeAhead', params: { drink: line.dish.name, litres: r.size.litres } } : null,
   };
 }

@@ -1,9 +1,10 @@
 import { computed, countOf, divide, figure, minus, most, sumOf, times, worked } from '../figure';
+import type { Message } from '../words';
 import type { DrinkLine } from './drink-line';
 import type { BrewRound, DrinkTotal } from './types';
 
 /** Served, brewed and left of one drink. Brewed = served + left; what leaf and straining keep is in the water of each round. */
-export function drinkTotal(line: DrinkLine, rounds: readonly BrewRound[]): DrinkTotal {
+export function drinkTotal(line: DrinkLine, rounds: readonly BrewRound[], notes: readonly Message[]): DrinkTotal {
   const mine = rounds.filter((r) => r.drink === line.dish.id).map((r) => r.litres);
   const list = computed('rounds', { word: 'drinks.term.roundLitres' }, mine, 'L', 'drinks.method.rounds');
   const brewed = figure(mine.reduce((a, b) => a + b, 0), 'L', () => ({ rule: 'drinks.brewed', terms: [list], sum: sumOf('rounds') }));
@@ -16,6 +17,6 @@ export function drinkTotal(line: DrinkLine, rounds: readonly BrewRound[]): Drink
   }));
   return {
     drink: dish.id, served, brewed, rounds: figure(mine.length, 'rounds', () => ({ rule: 'drinks.rounds', terms: [list], sum: countOf('rounds') })),
-    leftLitres: Math.max(0, brewed.value - served.value), unmetLitres,
+    leftLitres: Math.max(0, brewed.value - served.value), unmetLitres, notes,
   };
 }

@@ -29,6 +29,8 @@ export interface BrewRound {
   readonly heatMinutes: Figure;
   /** What the litres of this round take in all. Of a drink made ahead it went in at the recipe's own steps: shopping counts it here, once. */
   readonly ingredients: readonly { readonly ingredient: string; readonly amount: Amount }[];
+  /** Of these, ingredients that stand beside the drink and do not go into the pot. */
+  readonly apart: readonly string[];
   /** The recipe's steps have made the drink already: this round only pours it, and nothing raw goes in. */
   readonly madeAhead: boolean;
   /** What to say in place of the ingredients; null when they go into this round. */
@@ -65,6 +67,8 @@ export interface DrinkTotal {
   readonly rounds: Figure;
   readonly leftLitres: number;
   readonly unmetLitres: number;
+  /** Strength, sugar, caffeine, and the rule for milk in it. */
+  readonly notes: readonly Message[];
 }
 /** Ice for the cold drinks of the day. */
 export interface IcePlan {

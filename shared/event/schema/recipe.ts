@@ -103,6 +103,8 @@ export const brewingSchema = z.looseObject({
   /** Coolest it should be served. */
   serveAboveC: z.number().min(0).max(95).nullable().default(null),
   cupMl: z.number().min(30).max(600),
+  /** Where the sugar of the recipe goes: into the pot (also when absent), or beside the drink for everybody to take. Bought either way. */
+  sugar: z.enum(['in', 'apart']).optional(),
 });
 
 /** A recipe: what it yields, its ingredients, its steps, and what frying or brewing need to know of it. */

@@ -1,5 +1,5 @@
 import type { ReactElement } from 'react';
-import { say } from '../../words';
+import { say, sayMessage } from '../../words';
 import { quantity } from '../amounts';
 import type { SheetContext, SheetDraft } from '../types';
 import { flaskFacts } from './flask-facts';
@@ -42,10 +42,11 @@ function Flasks({ context: { plan, formats: f, names } }: { readonly context: Sh
 
 /** The drinks sheet: every potful with its ingredients and fills, then what to expect of each flask. Not made when nothing is brewed. */
 export function drinksDrafts(context: SheetContext): readonly SheetDraft[] {
-  const { plan, formats: f } = context;
+  const { plan, formats: f, names } = context;
   if (plan.drinks.rounds.length === 0) return [];
   const rows = plan.drinks.rounds.map((round) => printedRound(round, context));
   const reprint = context.reprintOf?.('drinks') ?? null;
+  const made = plan.drinks.totals.filter((total) => total.notes.length > 0);
   const content = (
     <>
       <Since reprint={reprint} rows={rows} formats={f} />
@@ -66,6 +67,7 @@ export function drinksDrafts(context: SheetContext): readonly SheetDraft[] {
       <Flasks context={context} />
       {plan.drinks.ice !== null && <p className="line">{say(f, 'sheets.drinks.ice', { amount: quantity(f, plan.drinks.ice.kg.value, 'kg'), tubs: plan.drinks.ice.tubs.value })}</p>}
       <div className="cautions">
+        {made.map(({ drink, notes }) => <p key={drink}><strong>{names.dish(drink)}:</strong> {notes.map((n) => sayMessage(f, n)).join('; ')}.</p>)}
         <p>{say(f, 'sheets.drinks.note1')} {say(f, 'sheets.drinks.note2')} {say(f, 'sheets.guidance')}</p>
       </div>
     </>

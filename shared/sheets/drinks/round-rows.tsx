@@ -20,7 +20,8 @@ export function RoundRows({ round, reprint, context }: { readonly round: BrewRou
   const { plan, formats: f, names } = context;
   const row = printedRound(round, context);
   const water = say(f, 'sheets.drinks.water', { amount: pourWords(f, round.waterLitres.value, 'water') });
-  const rest = round.ingredients.filter((line) => line.ingredient !== 'water');
+  const rest = round.ingredients.filter((line) => line.ingredient !== 'water' && !round.apart.includes(line.ingredient));
+  const beside = round.ingredients.filter((line) => round.apart.includes(line.ingredient));
   const fills = plan.drinks.fills.filter((fill) => fill.round === round.number);
   return (
     <tbody className="keep">
@@ -36,6 +37,7 @@ export function RoundRows({ round, reprint, context }: { readonly round: BrewRou
       <tr className="detailrow">
         <td colSpan={7}>
           <strong>{round.note === null ? `${water}${rest.length > 0 ? `; ${linesWords(f, names, rest)}` : ''}` : sayMessage(f, round.note)}</strong>
+          {round.note === null && beside.length > 0 && <span> {say(f, 'drinks.beside', { food: linesWords(f, names, beside) })}</span>}
           {round.heatMinutes.value > 0 && <span className="grey"> {say(f, 'sheets.drinks.boils', { at: round.boilAt })}</span>}
         </td>
       </tr>

@@ -40,7 +40,7 @@ const fieldNames: Readonly<Record<string, string>> = {
   oilUptakeKgPerKg: 'oil taken up', batterC: 'temperature of the batter', targetC: 'temperature of the oil', method: 'way of brewing',
   doseGPerL: 'leaf or grounds per litre', doseIngredient: 'leaf or grounds', absorbMlPerG: 'water kept by the leaf', milkShare: 'share of milk',
   steepMinutes: 'minutes to steep', potFill: 'how full the pot', strainLoss: 'loss in straining', boilMinutes: 'minutes at the boil',
-  goodForMinutes: 'good for', serveAboveC: 'coolest to serve', cupMl: 'cup', shape: 'shape', rimMm: 'width at the rim', depthMm: 'depth',
+  goodForMinutes: 'good for', serveAboveC: 'coolest to serve', cupMl: 'cup', sugar: 'sugar in the pot or beside it', shape: 'shape', rimMm: 'width at the rim', depthMm: 'depth',
   bottomMm: 'width of the bottom', lengthMm: 'length', widthMm: 'width', massKg: 'weight', material: 'material', oilLitres: 'oil', burner: 'burner',
   ratedW: 'power', usefulShare: 'share of the power that arrives', boilTest: 'test with water', fromC: 'temperature before', potKg: 'weight of the pot', wind: 'wind', cylinder: 'gas cylinder', coolTest: 'test of cooling', rows: 'rows', broughtBy: 'brought by', measuring: 'how it is measured', scaleStepG: 'step of the scale', measures: 'spoons and cups', jugStepMl: 'marks of the measuring jug', cylinders: 'gas cylinders', circuits: 'circuits', iceTubLitres: 'tub of ice', brewsW: 'power it brews with', startC: 'temperature at first', endC: 'temperature later', roomC: 'room temperature', circuit: 'circuit', litres: 'size', insulation: 'insulation',
   coolingPerHour: 'cooling per hour', fitForMilk: 'fit for milk', dish: 'dish', pans: 'pans', dishes: 'dishes',
@@ -51,7 +51,7 @@ const fieldNames: Readonly<Record<string, string>> = {
   perBowl: 'goes into each bowl', toTaste: 'to taste', crumbly: 'crumbly', needsTemperatureControl: 'must be kept hot or cold', serveHot: 'served hot',
   source: 'source', portable: 'portable', hot: 'hot', caffeinated: 'with caffeine', sheet: 'sheet', version: 'version', fingerprint: 'fingerprint',
   pots: 'pots', dispensers: 'flasks and urns', stations: 'fry stations', larder: 'larder', prices: 'prices', houseFigures: 'house figures',
-  shopping: 'shopping', ownLines: 'own lines', borrowed: 'borrowed', marks: 'marks', shoppers: 'shoppers', ownThings: 'own things', carriesWater: 'water is brought along', oilBefore: 'oil before',
+  shopping: 'shopping', ownLines: 'own lines', borrowed: 'borrowed', noLoans: 'not to be borrowed', marks: 'marks', shoppers: 'shoppers', ownThings: 'own things', carriesWater: 'water is brought along', oilBefore: 'oil before',
   section: 'section', line: 'line', when: 'day to buy it', here: 'is here', returned: 'has gone back', bought: 'bought', asked: 'asked for', later: 'later', who: 'who buys it', insteadOf: 'in place of', called: 'what it is called',
 };
 

@@ -11,6 +11,7 @@ import { FlaskSection } from './flask-section';
 import { idleFlasks } from './idle-flasks';
 import { IceLine } from './ice-line';
 import { RoundTable } from './round-table';
+import { SugarChoices } from './sugar-choices';
 import { TotalTable } from './total-table';
 
 /** The view Drinks: how much of each, every round, every flask over the day. */
@@ -33,7 +34,7 @@ export function Drinks() {
   return (
     <ViewPage title={t('view.drinks')}>
       {problems}
-      <ViewSection title={t('view.drinks.totals')}><TotalTable plan={plan} names={names} />{drinks.ice !== null && <IceLine ice={drinks.ice} />}<DecafOffers /></ViewSection>
+      <ViewSection title={t('view.drinks.totals')}><TotalTable plan={plan} names={names} />{drinks.ice !== null && <IceLine ice={drinks.ice} />}<SugarChoices /><DecafOffers /></ViewSection>
       <ViewSection title={t('view.drinks.flasks')} lead={t('view.drinks.pictureKey')}>
         {used.map((flask) => <FlaskSection key={flask.id} flask={flask} plan={plan} names={names} />)}
       </ViewSection>

@@ -39,7 +39,10 @@ export function RoundTable({ plan, names }: { readonly plan: Plan; readonly name
               <td>{f.clock(r.readyAt)}</td>
               <td className={styles['n']}>{litresWords(t, r.litres)}</td>
               <td className={styles['n']}>{!r.madeAhead && <FigureButton figure={r.waterLitres} title={t('view.drinks.roundOf', { n: r.number, what: t('view.drinks.water') })} />}</td>
-              <td className={styles['note']}>{r.note !== null ? t.message(r.note) : r.ingredients.filter((i) => i.ingredient !== 'water').map((i) => `${f.food(amountText(i.amount), i.ingredient).text} ${foodName(names.ingredient(i.ingredient))}`).join(', ')}</td>
+              <td className={styles['note']}>{r.note !== null ? t.message(r.note) : r.ingredients.filter((i) => i.ingredient !== 'water').map((i) => {
+                const food = `${f.food(amountText(i.amount), i.ingredient).text} ${foodName(names.ingredient(i.ingredient))}`;
+                return r.apart.includes(i.ingredient) ? t('drinks.beside', { food }) : food;
+              }).join(', ')}</td>
               <td className={styles['note']}>{plan.drinks.fills.filter((fill) => fill.round === r.number).map((fill) => t('view.drinks.fillAt', { flask: names.thing(fill.dispenser), amount: litresWords(t, fill.litres), at: fill.at })).join(', ')}</td>
             </tr>
           ))}

@@ -32,7 +32,7 @@ export function TotalTable({ plan, names }: { readonly plan: Plan; readonly name
         <tbody>
           {plan.drinks.totals.map((d) => (
             <tr key={d.drink}>
-              <td><strong>{names.dish(d.drink)}</strong></td>
+              <td><strong>{names.dish(d.drink)}</strong>{d.notes.length > 0 && <div className={styles['note']} data-made>{d.notes.map((n) => t.message(n)).join('; ')}</div>}</td>
               <td className={styles['n']} data-first-start>{firstStart(plan, d.drink, t)}</td>
               <td className={styles['n']}><FigureButton figure={d.served} title={t('view.sheets.figureOf', { of: names.dish(d.drink), what: t('view.drinks.served') })} /></td>
               <td className={styles['n']}><FigureButton figure={d.brewed} title={t('view.sheets.figureOf', { of: names.dish(d.drink), what: t('view.drinks.brewed') })} /></td>

@@ -53,7 +53,7 @@ const frying = open(fc.record({
 const brewing = open(fc.record({
   method: fc.constantFrom('infuse', 'boilWithMilk', 'filter', 'cold'), doseGPerL: number(0, 60), doseIngredient: fc.constant('leaf'), absorbMlPerG: number(0, 5), milkShare: share,
   steepMinutes: number(0, 20), potFill: number(0.3, 0.9), strainLoss: number(0, 0.1), boilMinutes: number(0, 20), hot: fc.boolean(), caffeinated: fc.boolean(),
-  goodForMinutes: number(10, 300), serveAboveC: fc.option(number(0, 80)), cupMl: number(60, 300),
+  goodForMinutes: number(10, 300), serveAboveC: fc.option(number(0, 80)), cupMl: number(60, 300), sugar: fc.constantFrom('in', 'apart'),
 }, { requiredKeys: ['method', 'hot', 'cupMl'] }));
 const recipe = (id: string) => whole(0, 4).chain((steps) => fc.record({
   id: fc.constant(id), name, role: fc.constantFrom(...roleIds),
@@ -124,7 +124,7 @@ const rawEvent = fc.tuple(whole(1, 3), whole(0, 3), whole(0, 3)).chain(([recipes
     marks: fc.array(open(fc.record({ line: fc.constantFrom('salt', 'own/own-1'), bought: amount, asked: amount, later: fc.boolean() }, { requiredKeys: ['line'] })), { maxLength: 2 }),
     shoppers: fc.array(open(fc.record({ line: fc.constantFrom('salt', 'own/own-1'), section: fc.constantFrom('bread', 'fruit'), who: name }, { requiredKeys: ['who'] })), { maxLength: 2 }),
     ownThings: fc.uniqueArray(fc.constantFrom('hot-cups', 'plates'), { maxLength: 2 }),
-    carriesWater: fc.boolean(), oilBefore: fc.constantFrom('sunflower-refined', 'lard'),
+    noLoans: fc.uniqueArray(fc.constantFrom('ice-tub', 'cool-box'), { maxLength: 2 }), carriesWater: fc.boolean(), oilBefore: fc.constantFrom('sunflower-refined', 'lard'),
   }, optional)),
   dayJobs: open(fc.record({
     ownJobs: listOf(['own-1'], (id) => fc.record({ id: fc.constant(id), name, minutes: whole(1, 90) }, { requiredKeys: ['id', 'name'] })),

@@ -49,7 +49,7 @@ const fill = (at: number) => ({ dispenser: 'tea-flask', at: minutes(at), litres:
 const iced = dish(recipe('tea', ['tea-leaf'], { brewing: { method: 'infuse', hot: false, cupMl: 200 } }), { servedAs: 'cup' });
 const round = (readyAt: number, madeAhead = false) => ({
   number: 1, drink: 'tea', pot: 'pot', burner: null, inUrn: false, startAt: minutes(readyAt - 20), boilAt: minutes(readyAt - 5), readyAt: minutes(readyAt), startHands: 1, finishHands: 1, litres: 5,
-  waterLitres: fig(5, 'L'), heatMinutes: fig(10, 'min'), ingredients: [], madeAhead, note: null,
+  waterLitres: fig(5, 'L'), heatMinutes: fig(10, 'min'), ingredients: [], apart: [], madeAhead, note: null,
 });
 // The flask holds something from noon for an hour: its last minute is 12:59 (779).
 const tea = (readyAt: number, rest: Partial<Given> = {}): Given => ({ dishes: [iced], dispensers: [flask('tea', Array.from({ length: 60 }, () => 6))], rounds: [round(readyAt)], fills: [fill(720)], ...rest });

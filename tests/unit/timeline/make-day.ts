@@ -91,7 +91,7 @@ function drinksOf(day: TestDay, event: Event): DrinksPlan {
   return {
     dispensers: [], totals: [], unbrewed: [], ice: null, problems: [],
     rounds: (day.rounds ?? []).map((r, k) => ({
-      number: k + 1, drink: 'tea', pot, burner, inUrn: false, startAt: minutes(r.startAt), boilAt: minutes((r.startAt + r.readyAt) / 2), readyAt: minutes(r.readyAt), startHands: 5, finishHands: 5, madeAhead: false, note: null,
+      number: k + 1, drink: 'tea', pot, burner, inUrn: false, startAt: minutes(r.startAt), boilAt: minutes((r.startAt + r.readyAt) / 2), readyAt: minutes(r.readyAt), startHands: 5, finishHands: 5, apart: [], madeAhead: false, note: null,
       litres: 5, waterLitres: number(5), heatMinutes: number(20), ingredients: [],
     })),
     fills: (day.fills ?? []).map((f) => ({ dispenser: 'urn', at: minutes(f.at), litres: 5, round: 1, leftLitres: 0, trips: f.trips })),
