@@ -3,7 +3,7 @@ import { divide, figure, minus, workingOf, worked, computed, type Figure } from 
 import { settle, settledTerm } from '../household';
 import type { DishPlan } from '../menu';
 import type { Message } from '../words';
-import { hotFrom, type Keeping } from './keeping';
+import { coldTo, hotFrom, type Keeping } from './keeping';
 import { busiest, servingsOf } from './servings';
 import type { Cooking, CookingNote, PotUse } from './types';
 
@@ -65,7 +65,7 @@ export function potNote(event: Event, dish: DishPlan, pot: PotUse | null, cookin
 }
 
 /** Says in how many fresh bowls a cold dish is put out. Null when one does. */
-export function bowlsNote(dish: DishPlan, keeping: Keeping, bowls: number, most: number): CookingNote | null {
+export function bowlsNote(event: Event, dish: DishPlan, keeping: Keeping, bowls: number, most: number): CookingNote | null {
   if (keeping.bowl === null || bowls <= 1) return null;
-  return { dish: dish.id, level: 'told', measured: servedFor(dish), limit: keeping.bowl, ways: [], message: { id: 'cooking.say.bowls', params: { dish: dish.name, bowls, stands: keeping.bowl.value, most: weightOf(dish, most) } } };
+  return { dish: dish.id, level: 'told', measured: servedFor(dish), limit: keeping.bowl, ways: [{ id: 'cooking.way.ice', params: { dish: dish.name, celsius: coldTo(event).value } }], message: { id: 'cooking.say.bowls', params: { dish: dish.name, bowls, stands: keeping.bowl.value, most: weightOf(dish, most) } } };
 }

@@ -40,7 +40,7 @@ function planDish(range: Range, dish: DishPlan): DishCooking[] {
   const cookings = cookingsOf(range, dish, keeping);
   const pot = potOf(event, dish, cookings);
   const bowls = entry.served.kind === 'fixed' ? [] : bowlsOf(event, dish, keeping, cookings);
-  const notes = [potNote(event, dish, pot, cookings, keeping), turnsNote(event, entry, dish, keeping, cookings), bowls.length > cookings.length ? bowlsNote(dish, keeping, bowls.length, largestOf(bowls)) : null].flatMap((n) => n ?? []);
+  const notes = [potNote(event, dish, pot, cookings, keeping), turnsNote(event, entry, dish, keeping, cookings), bowls.length > cookings.length ? bowlsNote(event, dish, keeping, bowls.length, largestOf(bowls)) : null].flatMap((n) => n ?? []);
   return [{ dish: dish.id, name: dish.name, keeps: keeping.minutes, place: keeping.place, isHeldHot: keeping.isHeldHot, count: countFigure(cookings), cookings, pot, bowls: bowls.length > 1 ? bowls : [], bowlStands: keeping.bowl, notes }];
 }
 

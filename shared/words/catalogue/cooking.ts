@@ -30,7 +30,7 @@ export function partWords(part: CookingPart | undefined, f: Formats): string {
 /** Words of the room `cooking`. */
 export const cookingWords = {
   'rule.cooking.keeps': 'The shorter of what its recipe says it keeps and what food may stand out.',
-  'rule.cooking.keepsHeld': 'It stands in something hot enough: the longer of what its recipe says and what hot food is good for.',
+  'rule.cooking.keepsHeld': 'It stands hot enough or cold enough: the longer of what its recipe says and what food is good for then.',
   'rule.cooking.bowlStands': 'How long a bowl may stand on the table under the rules in force.',
   'rule.cooking.partKg': 'Weight of the whole dish times the portions of this cooking, divided by all portions.',
   'rule.cooking.potLitres': 'The fullest moment of the pot: cooked weight divided by its density; or what goes in, a kilogram a litre; or soaked beans with the water that covers them.',
@@ -59,6 +59,7 @@ export const cookingWords = {
   'cooking.way.window': (p: { dish: string; from: number; to: number }, f: Formats) => `Serve ${p.dish} only from ${f.clock(p.from)} to ${f.clock(p.to)}, when most guests would eat it: it is then cooked once.`,
   'cooking.way.windowMade': (p: { dish: string; from: number; to: number }, f: Formats) => `Serve ${p.dish} only from ${f.clock(p.from)} to ${f.clock(p.to)}, when most guests would eat it: it is then made once.`,
   'cooking.way.hold': (p: { dish: string; celsius: number; minutes: number; times: number }, f: Formats) => `Keep ${p.dish} at ${f.degrees(p.celsius)} or hotter in something that heats: it is then good for ${f.duration(p.minutes)} and cooked ${p.times === 1 ? 'once' : often(p.times, f)}.`,
+  'cooking.way.ice': (p: { dish: string; celsius: number }, f: Formats) => `Stand ${p.dish} on ice at ${f.degrees(p.celsius)} or colder, and say so where it waits: its bowl need not be changed.`,
   'cooking.way.borrow': (p: { litres: number }, f: Formats) => `Borrow a pot of ${f.number(p.litres)} L or more.`,
   'cooking.way.less': (p: { dish: string; portions: number }, f: Formats) => `Make less of ${p.dish}: ${f.plural(p.portions, '1 portion fits', `${f.number(p.portions)} portions fit`)} in the largest pot.`,
   'timeline.task.freshBowls': (p: { bowls: readonly { readonly dish: string; readonly amount: AmountWords; readonly number: number; readonly of: number }[] }, f: Formats) =>
