@@ -68,3 +68,4 @@ export * from './take-trial';
 export * from './remove-trial';
 export * from './set-title';
 export * from './substitute';
+export * from './wave-loan';

@@ -14,6 +14,7 @@ import { fryingWords } from './catalogue/frying';
 import { guestsWords } from './catalogue/guests';
 import { hostWords } from './catalogue/host';
 import { kitchenWords } from './catalogue/kitchen';
+import { loanWords } from './catalogue/loans';
 import { measuringWords, ownFigureWords } from './catalogue/measuring';
 import { menuWords } from './catalogue/menu';
 import { recipeWords } from './catalogue/recipe';
@@ -39,6 +40,6 @@ import { viewRecipesWords } from './catalogue/view-recipes';
 /** Every sentence and label on screen, on paper and in the terminal. One language today; a second one is a second object of this type. */
 export const catalogue = {
   ...boardWords, ...buyingWords, ...calendarWords, ...calibrationWords, ...commandWords, ...cookingWords, ...dayClashWords, ...dayJobsWords, ...dayRemedyWords, ...drinksWords, ...editWords, ...eventWords, ...fryingWords, ...guestsWords,
-  ...hostWords, ...kitchenWords, ...measuringWords, ...ownFigureWords, ...menuWords, ...recipeWords, ...recipeFiguresWords, ...reportWords, ...rulesWords, ...safetyWords, ...safetyPlaceWords, ...sheetsWords, ...sheetsCardsWords, ...sheetsChecklistsWords, ...sheetsLabelsWords, ...shelfWords, ...shellWords,
+  ...hostWords, ...kitchenWords, ...loanWords, ...measuringWords, ...ownFigureWords, ...menuWords, ...recipeWords, ...recipeFiguresWords, ...reportWords, ...rulesWords, ...safetyWords, ...safetyPlaceWords, ...sheetsWords, ...sheetsCardsWords, ...sheetsChecklistsWords, ...sheetsLabelsWords, ...shelfWords, ...shellWords,
   ...timelineWords, ...unitsWords, ...viewFirstBatchWords, ...viewPrecautionsWords, ...viewPrepWords, ...viewRecipesWords, ...viewRecipeEditWords,
 } as const;

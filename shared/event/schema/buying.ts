@@ -46,6 +46,8 @@ export const shoppingSchema = z.looseObject({
   carriesWater: z.boolean().default(false),
   /** Frying oil that a substitution has replaced; puts it back. */
   oilBefore: z.string().max(60).optional(),
+  /** Proposals to borrow that were waved away, by their id. */
+  noLoans: z.array(z.string().min(1).max(200)).max(100).optional(),
 });
 /** A line the cook wrote on the list. */
 export type OwnLine = z.infer<typeof ownLineSchema>;

@@ -7,6 +7,7 @@ import { TextField } from '../../parts/text-field';
 import { AddThing, Thing, Things } from '../../parts/thing';
 import { Tick } from '../../parts/tick';
 import { ViewSection } from '../../parts/view-page';
+import { LoanIdeas } from './loan-ideas';
 
 function Lent({ lent }: { readonly lent: Borrowed }) {
   const t = useSpeaker();
@@ -34,6 +35,7 @@ export function BorrowSection() {
   return (
     <ViewSection title={t('buying.section.borrow')} lead={t('view.shopping.borrowLead')}>
       {borrowed.length > 0 && <Things>{borrowed.map((lent) => <Lent key={lent.id} lent={lent} />)}</Things>}
+      <LoanIdeas />
       <AddThing add={() => addBorrowed(event, { id: freshId(borrowed, 'lent'), name: t('view.shopping.newBorrowed') })}>{t('view.shopping.addBorrowed')}</AddThing>
     </ViewSection>
   );

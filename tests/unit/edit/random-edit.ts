@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import {
-  addOwnJob, changeJob, changeOwnJob, holdJobs, letGoOfPrinted, removeOwnJob, removePerson, addBorrowed, addDish, addOwnLine, addPan, addPot, addWave, changeBorrowed, changeBurner, changeDish, changeKitchen, changePan, changePerson, changeRecipe, changeWave, freshId, markBought, markLater, moveWave, putBackIngredient, removeBurner, removeDish, removePan,
+  addOwnJob, changeJob, changeOwnJob, holdJobs, letGoOfPrinted, removeOwnJob, removePerson, addBorrowed, addDish, addOwnLine, addPan, addPot, addWave, changeBorrowed, changeBurner, changeDish, changeKitchen, changePan, changePerson, changeRecipe, changeWave, freshId, markBought, markLater, moveWave, putBackIngredient, removeBurner, waveLoan, removeDish, removePan,
   removeOwnLine, removeRecipe, removeWave, setAllergy, setCarriesWater, setDay, setDiet, setHeadcount, setHigherRisk, setHouseFigure, setLarder, setNotes, setOwnThing, setPreference, setPrice, setShopper, setTimes, setTitle, substitute, takeDayOrder, type EditResult,
 } from '../../../shared/edit';
 import { standIns } from '../../../shared/buying';
@@ -45,7 +45,7 @@ export const randomEdit: fc.Arbitrary<RandomEdit> = fc.tuple(fc.nat(42), fc.nat(
     case 27: return setAllergy(event, 'milk', n, text);
     case 28: return setHigherRisk(event, n % 2 === 0);
     case 29: return n % 2 === 0 ? addOwnLine(event, { id: `own-${n}`, name: text, amount: { amount: String(n), unit: 'piece' } }, n % 3 === 0 ? '1.20' : undefined) : removeOwnLine(event, `own-${n - 1}`);
-    case 30: return n % 2 === 0 ? addBorrowed(event, { id: `lent-${n}`, name: text }) : changeBorrowed(event, `lent-${n - 1}`, { returned: true, count: value });
+    case 30: return n % 3 === 0 ? waveLoan(event, n % 2 === 0 ? { id: `idea-${n}`, name: text } : null) : n % 2 === 0 ? addBorrowed(event, { id: `lent-${n}`, name: text }) : changeBorrowed(event, `lent-${n - 1}`, { returned: true, count: value });
     case 31: return markBought(event, { key: 'salt', name: 'Salt' }, n % 3 === 0 ? null : { amount: String(value), unit: 'g' }, { amount: '5', unit: 'kg' });
     case 32: return markLater(event, { key: n % 2 === 0 ? 'salt' : 'sugar', name: 'Salt' }, n % 3 === 0);
     case 33: return setShopper(event, n % 2 === 0 ? { line: 'salt', name: 'Salt' } : { section: 'bread', name: 'Bread' }, n % 3 === 0 ? null : text);
