@@ -1,4 +1,5 @@
 import { just, figure, minus, most, plus, times, worked, type Figure, type Term } from '../figure';
+import { settledTerm, type Settled } from '../household';
 import type { Amount } from '../measure';
 
 /** An amount that lessens the need, with where it was entered; null when it comes from several entries or another unit. */
@@ -38,3 +39,10 @@ export function buyFigure(missing: Figure, packs: readonly { readonly count: num
     return { rule: 'buying.packs', terms: [short, ...counts, ...sizes], sum: most(plus(...packs.map((_, i) => times(`count${i}`, `size${i}`))), 'missing') };
   });
 }
+
+/** What is missing is less than portions feel: nothing more is bought. The working keeps the difference. */
+export const coveredFigure = (missing: Figure, need: Figure, within: Settled): Figure => figure(0, missing.unit, () => ({
+  rule: 'buying.covered',
+  terms: [worked('missing', { word: 'buying.term.missing' }, missing), worked('need', { word: 'buying.term.need' }, need), settledTerm('within', within)],
+  sum: most(minus('missing', times('need', 'within')), 0),
+}));

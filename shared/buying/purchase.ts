@@ -1,6 +1,6 @@
 import { Big } from 'big.js';
 import type { Preferences } from '../event';
-import { convertFood, isUnitId, type Amount, type FoodWeights, type UnitId } from '../measure';
+import { convertFood, dimensionOf, isUnitId, type Amount, type FoodWeights, type UnitId } from '../measure';
 import type { Ingredient } from '../reference';
 import { goods } from './goods';
 import type { Need } from './types';
@@ -57,6 +57,9 @@ function buyingUnit(row: Ingredient | undefined, units: Preferences['units']): U
   return unit !== undefined && isUnitId(unit) ? unit : null;
 }
 
+/** The unit an amount of a food without a known buying unit is bought in: spoons and cups measure in the kitchen, not in the shop. */
+const plainUnit = (unit: UnitId, units: Preferences['units']): UnitId => (dimensionOf(unit) !== 'volume' || unit === 'L' || unit === 'ml' ? unit : units === 'us' ? 'floz' : 'ml');
+
 /** Groups needs into purchases: one per food, and a further one for amounts that no density or piece weight brings into the same unit. */
 export function purchases(needs: readonly Need[], units: Preferences['units']): Purchase[] {
   const found = new Map<string, { key: string; id: string; row: Ingredient | undefined; unit: UnitId; sold: boolean; needs: PurchaseNeed[] }>();
@@ -67,7 +70,7 @@ export function purchases(needs: readonly Need[], units: Preferences['units']): 
     const wanted = buyingUnit(row, units);
     const sold = wanted !== null && boughtPerUnit(id, row, amount.unit, wanted) !== null;
     const key = sold ? id : [...found.keys()].find((k) => sameKind(found.get(k), need)) ?? `${id} ${amount.unit}`;
-    const purchase = found.get(key) ?? { key, id, row, unit: sold ? wanted : amount.unit, sold, needs: [] };
+    const purchase = found.get(key) ?? { key, id, row, unit: sold ? wanted : plainUnit(amount.unit, units), sold, needs: [] };
     const factor = boughtPerUnit(id, row, amount.unit, purchase.unit) ?? new Big(1);
     purchase.needs.push({ need, bought: asPurchased(amount.amount, factor, purchase.unit) });
     found.set(key, purchase);

@@ -61,7 +61,7 @@ export interface ShoppingLine {
   readonly larder: Amount;
   /** Marked as bought. */
   readonly bought: Amount;
-  /** Still to buy: packs × size; with larder and bought at least the need. */
+  /** Still to buy: packs × size; with larder and bought at least the need, but for a shortfall that portions do not feel (`buy.shortWithin`). */
   readonly buy: Amount;
   readonly buyFigure: Figure;
   readonly packs: readonly { readonly count: number; readonly size: Amount }[];

@@ -13,6 +13,7 @@ export const buyingWords = {
   'rule.buying.asPurchased': 'As bought: the amount ready to use, turned into the unit of the shopping list, and made larger for what is lost in trimming.',
   'rule.buying.need': 'Needed: what each dish uses, added up. Things that are counted are bought whole, so the list shows the next whole one.',
   'rule.buying.missing': 'Missing: what is needed, less what is in the house and what is bought already.',
+  'rule.buying.covered': 'Nothing more: what is missing, less the share of the need that portions do not feel, never below nothing.',
   'rule.buying.packs': 'Packs that cover what is missing with the least left over, and of those the fewest packs; of what keeps for months a little more is taken when that makes fewer packs. Loose goods: up to what a shop weighs out or counts.',
   'rule.buying.own': 'A line of your own: bought as you wrote it.',
   'rule.buying.reserve': 'Of what each dish needs, the part that goes into its reserve bowls, added up.',

@@ -37,7 +37,7 @@ export const reportWords = {
   'report.noDishes': 'no dishes yet',
   'report.buy': (p: { readonly name: string; readonly buy: AmountWords }, f) => `${p.name} ${f.amount(p.buy)}`,
   'report.cost': (p: { readonly cost: string }, f) => `known prices add up to ${f.money(p.cost)}`,
-  'report.unknown': (p: { readonly names: readonly string[] }, f) => `not known, so not on the list: ${f.list(p.names)}`,
+  'report.unknown': (p: { readonly names: readonly string[] }, f) => `not in the tables, so listed as the recipe measures it: ${f.list(p.names)}`,
   'report.allInHouse': 'everything is in the house',
   'report.fryDish': (p: { readonly dish: string; readonly batches: number; readonly pieces: number; readonly first: number; readonly last: number }, f) => `${p.dish}: ${counted(f, p.batches, 'batch', 'batches')}, ${counted(f, p.pieces, 'piece', 'pieces')}; first put in ${f.clock(p.first)}, last lifted out ${f.clock(p.last)}`,
   'report.load': (p: { readonly pan: string; readonly dish: string; readonly pieces: number }, f) => `in the pan at once: ${counted(f, p.pieces, 'piece', 'pieces')} of ${p.dish} in ${p.pan}`,

@@ -113,9 +113,16 @@ describe('shopping lines', () => {
     const plan = buy([needOf('grandmothers-mix', 123, 'g', 'a'), needOf('grandmothers-mix', '0.2', 'kg', 'b'), needOf('grandmothers-mix', 2, 'piece', 'b')]);
     expect(plan.unknown).toEqual([{ ingredient: 'grandmothers-mix', dishes: ['a', 'b'] }]);
     expect(plan.lines.map((l) => [l.name, l.section, l.need.unit, l.need.amount.toString(), l.buy.amount.toString()])).toEqual([
-      ['grandmothers-mix', 'other', 'g', '323', '350'], ['grandmothers-mix', 'other', 'piece', '2', '2'],
+      ['grandmothers mix', 'other', 'g', '323', '323'], ['grandmothers mix', 'other', 'piece', '2', '2'],
     ]);
     expect(plan.sections).toEqual(['other']);
+  });
+
+  it('buys spoons of what it does not know in millilitres, just as much, named as the cook typed it, with a price for all of it', () => {
+    const recipe = { id: 'stew', name: 'Stew', role: 'soup', yield: { amount: { amount: '1', unit: 'kg' }, portions: 4 }, ingredients: [{ ingredient: 'grandmas-special-stuff', called: 'grandma\u2019s special stuff', amount: { amount: '5', unit: 'metricTbsp' } }] };
+    const [l] = buy([needOf('grandmas-special-stuff', 5, 'metricTbsp')], { recipes: [recipe] }).lines;
+    expect([l?.name, l?.need.amount.toString(), l?.buy.amount.toString(), l?.buy.unit, l?.price.per.amount.toString(), l?.price.per.unit]).toEqual(['grandma\u2019s special stuff', '75', '75', 'ml', '75', 'ml']);
+    expect(buy([needOf('grandmas-special-stuff', 2, 'cup')], { preferences: { units: 'us' } }).lines[0]?.buy.unit).toBe('floz');
   });
 
   it('buys an oil it does not know under its own name', () => {
@@ -128,7 +135,7 @@ describe('shopping lines', () => {
     const plan = buy([needOf('salt', 100, 'g'), needOf('grandmothers-mix', 100, 'g')], { larder: [held('salt', '3', 'piece'), held('salt', '20', 'g'), held('sugar', '2', 'slice'), held('grandmothers-mix', '1', 'cup')] });
     expect(plan.notCounted).toEqual([
       { id: 'buying.notCounted', params: { name: line(plan, 'salt').name, held: { amount: '3', unit: 'piece' }, listUnit: line(plan, 'salt').need.unit } },
-      { id: 'buying.notCounted', params: { name: 'grandmothers-mix', held: { amount: '1', unit: 'cup' }, listUnit: 'g' } },
+      { id: 'buying.notCounted', params: { name: 'grandmothers mix', held: { amount: '1', unit: 'cup' }, listUnit: 'g' } },
     ]);
     expect(line(plan, 'salt').larder.amount.toString()).toBe('20');
     expect(line(plan, 'grandmothers-mix').larder.amount.toString()).toBe('0');

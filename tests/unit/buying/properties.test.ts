@@ -48,8 +48,11 @@ describe('what is bought of one food or thing', () => {
     fc.assert(fc.property(row, fc.integer({ min: 1, max: 40_000 }), fc.integer({ min: 0, max: 9000 }), fc.integer({ min: 0, max: 9000 }), (r, n, held, bought) => {
       const l = asks(r, n, share, held, bought);
       const missing = milli(l.need.amount) - held - bought;
-      expect(l.buy.amount.plus(l.larder.amount).plus(l.bought.amount).gte(l.need.amount)).toBe(true);
-      expect(milli(l.buy.amount)).toBeCloseTo(missing <= 0 ? 0 : leastTotal(sizesOf(r), Math.max(1, Math.ceil(missing - 1e-6))), 6);
+      const there = l.buy.amount.plus(l.larder.amount).plus(l.bought.amount);
+      // So little missing beside what is held asks for no pack more (buy.shortWithin, a hundredth of the need).
+      const isCovered = held + bought > 0 && missing > 0 && missing <= milli(l.need.amount) * 0.01;
+      expect(there.gte(l.need.amount.times(isCovered ? '0.99' : 1))).toBe(true);
+      expect(milli(l.buy.amount)).toBeCloseTo(missing <= 0 || isCovered ? 0 : leastTotal(sizesOf(r), Math.max(1, Math.ceil(missing - 1e-6))), 6);
     }), { numRuns: 600 });
   });
 
