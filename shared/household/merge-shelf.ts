@@ -21,6 +21,39 @@ export type Merged = { readonly ok: true; readonly shelf: Shelf; readonly report
 /** Equal in every field, whatever the order they were written in. */
 export const sameRecipe = (a: Recipe, b: Recipe): boolean => written(a) === written(b);
 
+/** Recipes by what stands in them, whatever their ids; each is written out once, and none before one is asked for. */
+class Contents {
+  private counts: Map<string, number> | undefined;
+  private readonly recipes: readonly Recipe[];
+
+  /** `recipes` may change as long as `change` is told. */
+  constructor(recipes: readonly Recipe[]) {
+    this.recipes = recipes;
+  }
+
+  has(recipe: Recipe): boolean {
+    if (this.counts === undefined) {
+      this.counts = new Map();
+      for (const own of this.recipes) this.count(own, 1);
+    }
+    return (this.counts.get(withoutId(recipe)) ?? 0) > 0;
+  }
+
+  /** Tells of a recipe that is there now, and of one that is not there any more. */
+  change(added: Recipe, removed?: Recipe): void {
+    if (this.counts === undefined) return;
+    this.count(added, 1);
+    if (removed !== undefined) this.count(removed, -1);
+  }
+
+  private count(recipe: Recipe, by: number): void {
+    const key = withoutId(recipe);
+    this.counts?.set(key, (this.counts.get(key) ?? 0) + by);
+  }
+}
+
+const withoutId = (recipe: Recipe): string => written({ ...recipe, id: '' });
+
 /** Longest id the schema allows; a second id is cut to fit. */
 const longestId = 64;
 
@@ -42,23 +75,30 @@ export function mergeShelf(ours: Shelf, theirs: Shelf, choose: (ours: Recipe, th
   const taken = new Set([...ours.recipes, ...theirs.recipes].map((r) => r.id));
   const [added, same, kept, replaced]: [string[], string[], string[], string[]] = [[], [], [], []];
   const renamed: { from: string; to: string }[] = [];
+  const contents = new Contents(recipes);
+  const places = new Map(recipes.map((recipe, at) => [recipe.id, at]));
+  const add = (recipe: Recipe): void => {
+    contents.change(recipe);
+    places.set(recipe.id, recipes.push(recipe) - 1);
+  };
   for (const incoming of theirs.recipes) {
-    const at = recipes.findIndex((r) => r.id === incoming.id);
+    const at = places.get(incoming.id) ?? recipes.length;
     const mine = recipes[at];
     if (mine === undefined) {
-      recipes.push(incoming);
+      add(incoming);
       added.push(incoming.id);
-    } else if (recipes.some((r) => sameRecipe({ ...r, id: incoming.id }, incoming))) same.push(incoming.id);
+    } else if (contents.has(incoming)) same.push(incoming.id);
     else {
       const choice = choose(mine, incoming);
       if (choice === 'ours') kept.push(incoming.id);
       else if (choice === 'theirs') {
+        contents.change(incoming, mine);
         recipes[at] = incoming;
         replaced.push(incoming.id);
       } else {
         const to = secondId(incoming.id, taken);
         taken.add(to);
-        recipes.push({ ...incoming, id: to });
+        add({ ...incoming, id: to });
         renamed.push({ from: incoming.id, to });
       }
     }

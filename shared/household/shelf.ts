@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { recipeSchema, written, type Recipe } from '../event';
+import { recipeSchema, written } from '../event';
 
 /** Format name in every shelf file; the number rises only when an older program could not read the file rightly. */
 export const shelfFormat = 'brimful-shelf/1';
@@ -17,9 +17,6 @@ export type Shelf = z.infer<typeof shelfSchema>;
 
 /** A shelf with nothing on it. */
 export const emptyShelf: Shelf = { format: shelfFormat, recipes: [] };
-
-/** The recipe of an id; undefined when the shelf does not have it. */
-export const shelfRecipe = (shelf: Shelf, id: string): Recipe | undefined => shelf.recipes.find((r) => r.id === id);
 
 /** Writes a shelf file: readable JSON, fields in a fixed order. The same shelf gives the same bytes; `parseShelf` of the result gives an equal shelf. */
 export const serialiseShelf = (shelf: Shelf): string => written(shelf);

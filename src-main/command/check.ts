@@ -9,7 +9,7 @@ import { tell } from './words';
 export const checkCommand: Command = {
   usage: tell('command.usage.check'),
   run: async (args, terminal) => {
-    const [file = ''] = readOptions(args, {}).files;
+    const [file = ''] = readOptions(args, {}, 1).files;
     const event = await readEventFile(file === '' ? undefined : file, terminal);
     const planned = plan(event);
     terminal.out(tell('command.sound', { path: file }));

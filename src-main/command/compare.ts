@@ -10,7 +10,7 @@ import { tell } from './words';
 export const compareCommand: Command = {
   usage: tell('command.usage.compare'),
   run: async (args, terminal) => {
-    const [before, after] = readOptions(args, {}).files;
+    const [before, after] = readOptions(args, {}, 2).files;
     if (before === undefined || after === undefined) throw new BadInput(tell('command.needs-two-files'));
     const [first, second] = [await readEventFile(before, terminal), await readEventFile(after, terminal)];
     terminal.out(compareText(plan(first), plan(second), formatsOf(second)).trimEnd());

@@ -1,5 +1,5 @@
-import { Big } from 'big.js';
-import { amountOf, convertFood, dimensionOf, isUnitId, plain, unitIds } from '../../shared/measure';
+import type { Big } from 'big.js';
+import { amountOf, convertFood, dimensionOf, isUnitId, parseAmount, plain, unitIds } from '../../shared/measure';
 import type { UnitId } from '../../shared/measure';
 import { ingredients, sourceTitle } from '../../shared/reference';
 import type { Ingredient, IngredientFigureId } from '../../shared/reference';
@@ -15,24 +15,36 @@ export const convertCommand: Command = {
     const given = readOptions(args, { of: 'string' });
     const words = given.files;
     if (words.length < 3) throw new BadInput(tell('command.convert.needs', { example: '2.5 cup g --of "chickpea flour"' }));
-    const amount = readAmount(words.slice(0, -2).join(' '));
+    const typed = words.slice(0, -2).join(' ').trim();
+    const amount = readAmount(typed);
     const from = readUnit(words.at(-2) ?? '');
     const to = readUnit(words.at(-1) ?? '');
     const food = given.text('of') === undefined ? null : readFood(given.text('of') ?? '');
     const result = convertFood(amountOf(amount, from), to, food ?? { gramsPerMl: null, gramsPer: {} });
     if (result === null) throw new BadInput(whyNot(from, to, food));
-    terminal.out(tell('command.convert.answer', { amount: plain(amount), from, result: plain(result.amount.prec(4)), to, food: food?.name.toLowerCase() ?? '' }));
+    terminal.out(tell('command.convert.answer', { amount: isShort(amount) ? plain(amount) : typed, from, ...shown(result.amount), to, food: food?.name.toLowerCase() ?? '' }));
     if (food !== null) for (const line of sourceLines(from, to, food)) terminal.out(line);
     return Promise.resolve(exits.ok);
   },
 };
 
-/** "2.5", "1/2" or "2 1/2". @throws BadInput */
+/** A number as a cook writes it: "2.5", "2,5", "1/2", "2 1/2", "1½". @throws BadInput */
 function readAmount(text: string): Big {
-  const parts = /^(?:(?<whole>\d+(?:\.\d+)?)|(?:(?<units>\d+) +)?(?<top>\d+)\/(?<bottom>\d+))$/.exec(text.trim())?.groups;
-  if (parts === undefined || Number(parts['bottom'] ?? 1) === 0) throw new BadInput(tell('command.convert.amount', { given: text }));
-  if (parts['whole'] !== undefined) return new Big(parts['whole']);
-  return new Big(parts['units'] ?? 0).plus(new Big(parts['top'] ?? 0).div(parts['bottom'] ?? 1));
+  const amount = parseAmount(text);
+  if (amount === null) throw new BadInput(tell('command.convert.amount', { given: text }));
+  return amount;
+}
+
+/** Digits of a number that is said as it is; a longer one is rounded and said to be. */
+const longest = 7;
+const isShort = (value: Big): boolean => value.c.length <= longest || value.eq(value.round(0));
+
+/** A result as it is, or to four digits (whole where it is larger), and which of the two. What a third leaves at the sixteenth digit is none of it. */
+function shown(value: Big): { readonly result: string; readonly isRounded: boolean } {
+  const settled = value.prec(15);
+  if (isShort(settled)) return { result: plain(settled), isRounded: false };
+  const four = settled.prec(4);
+  return { result: plain(four.gte(1000) ? settled.round(0) : four), isRounded: true };
 }
 
 /** A unit, also in the plural and in any case. @throws BadInput */

@@ -3,7 +3,8 @@ import type { CalendarEntry } from '../../shared/exchange';
 import type { Event } from '../../shared/event';
 import { plan } from '../../shared/plan';
 import { readOptions } from './options';
-import { formatsOf, readEventFile, readTextFile } from './read-event';
+import { formatsOf, readEventFile } from './read-event';
+import { readFileText } from './read-file';
 import { BadInput, exits } from './terminal';
 import type { Command } from './terminal';
 import { tell } from './words';
@@ -12,7 +13,7 @@ import { tell } from './words';
 export const exportCommand: Command = {
   usage: tell('command.usage.export'),
   run: async (args, terminal) => {
-    const given = readOptions(args, { as: 'string', helper: 'string', remind: 'string', since: 'string' });
+    const given = readOptions(args, { as: 'string', helper: 'string', remind: 'string', since: 'string' }, 1);
     const event = await readEventFile(given.files[0], terminal);
     const person = helperOf(event, given.text('helper'));
     const remind = reminder(given.text('remind'));
@@ -37,7 +38,7 @@ function written(event: Event, as: string | undefined, person: string | undefine
 /** Entries of the file written last, so that revisions are counted on. @throws BadInput when it cannot be read or is no calendar. */
 async function writtenBefore(path: string | undefined): Promise<readonly CalendarEntry[]> {
   if (path === undefined) return [];
-  const entries = readCalendar(await readTextFile(path));
+  const entries = readCalendar((await readFileText(path)).text);
   if (entries === null) throw new BadInput(tell('command.export.since', { path }));
   return entries;
 }

@@ -10,7 +10,7 @@ import { tell } from './words';
 export const openCommand: Command = {
   usage: tell('command.usage.open'),
   run: async (args, terminal) => {
-    const [file] = readOptions(args, {}).files;
+    const [file] = readOptions(args, {}, 1).files;
     await readEventFile(file, terminal);
     return start([resolve(file ?? '')]);
   },

@@ -11,19 +11,25 @@ export interface Given {
   flag(name: string): boolean;
 }
 
-/** Reads options and names. @throws BadInput for an option the command does not have. */
-export function readOptions(args: readonly string[], kinds: Kinds): Given {
+/** Reads options and names. `most`: how many names the command takes. @throws BadInput for an option the command does not have, and a name too many. */
+export function readOptions(args: readonly string[], kinds: Kinds, most = Infinity): Given {
   const options = Object.fromEntries(Object.entries(kinds).map(([name, type]) => [name, { type }]));
+  const { values, positionals } = parsed(joined(args, kinds), options);
+  const extra = positionals[most];
+  if (extra !== undefined) throw new BadInput(tell('command.extra', { given: extra, most }));
+  return {
+    files: positionals,
+    text: (name) => {
+      const value = values[name];
+      return typeof value === 'string' ? value : undefined;
+    },
+    flag: (name) => values[name] === true,
+  };
+}
+
+function parsed(args: string[], options: Record<string, { type: 'string' | 'boolean' }>) {
   try {
-    const { values, positionals } = parseArgs({ args: joined(args, kinds), options, allowPositionals: true });
-    return {
-      files: positionals,
-      text: (name) => {
-        const value = values[name];
-        return typeof value === 'string' ? value : undefined;
-      },
-      flag: (name) => values[name] === true,
-    };
+    return parseArgs({ args, options, allowPositionals: true });
   } catch (error) {
     throw new BadInput(tell('command.options', { what: (error instanceof Error ? error.message : String(error)).split(/\.\s|\n/)[0]?.replace(/\.$/, '') ?? '' }));
   }

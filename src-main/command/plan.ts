@@ -14,7 +14,7 @@ import { tell } from './words';
 export const planCommand: Command = {
   usage: tell('command.usage.plan'),
   run: async (args, terminal) => {
-    const given = readOptions(args, { adults: 'string', children: 'string', json: 'boolean' });
+    const given = readOptions(args, { adults: 'string', children: 'string', json: 'boolean' }, 1);
     const adults = peopleOption(given, 'adults');
     const children = peopleOption(given, 'children');
     const read = await readEventFile(given.files[0], terminal);

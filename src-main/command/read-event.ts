@@ -1,11 +1,9 @@
-import { resolve } from 'node:path';
 import { formatsFor, parseEvent } from '../../shared/event';
 import type { Event } from '../../shared/event';
 import { sayMessage } from '../../shared/words';
 import type { Formats } from '../../shared/words';
-import { plainFormats, problemOf } from '../problem';
-import { readText } from '../store';
-import type { ReadText } from '../store';
+import { plainFormats } from '../problem';
+import { readFileText } from './read-file';
 import { BadInput } from './terminal';
 import type { Terminal } from './terminal';
 import { tell } from './words';
@@ -13,7 +11,7 @@ import { tell } from './words';
 /** Reads an event file; notes about it go to the terminal. @throws BadInput with every problem of the file on its own line. */
 export async function readEventFile(path: string | undefined, terminal: Terminal): Promise<Event> {
   if (path === undefined) throw new BadInput(tell('command.needs-file'));
-  const { text } = await read(resolve(path));
+  const { text } = await readFileText(path);
   const parsed = parseEvent(text);
   if (!parsed.ok) {
     const lines = parsed.problems.map((problem) => tell('command.problem', { path: problem.path, message: sayMessage(plainFormats, problem.message) }));
@@ -25,15 +23,3 @@ export async function readEventFile(path: string | undefined, terminal: Terminal
 
 /** How numbers and times of an event are written. */
 export const formatsOf = (event: Event): Formats => formatsFor(event.preferences, event.day);
-
-/** The text of any file. @throws BadInput with what is wrong and what to do. */
-export const readTextFile = async (path: string): Promise<string> => (await read(resolve(path))).text;
-
-async function read(path: string): Promise<ReadText> {
-  try {
-    return await readText(path);
-  } catch (error) {
-    const { message, mend } = problemOf(error);
-    throw new BadInput(mend === undefined ? message : `${message} ${mend}`);
-  }
-}

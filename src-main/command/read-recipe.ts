@@ -1,13 +1,11 @@
-import { resolve } from 'node:path';
 import { parseEvent, problemsOf, recipeSchema } from '../../shared/event';
 import type { EventProblem, Recipe } from '../../shared/event';
 import { readRecipes } from '../../shared/exchange';
 import type { ImportedRecipe } from '../../shared/exchange';
 import { parseShelf } from '../../shared/household';
 import { sayMessage } from '../../shared/words';
-import { plainFormats, problemOf } from '../problem';
-import { readText } from '../store';
-import type { ReadText } from '../store';
+import { plainFormats } from '../problem';
+import { readFileText } from './read-file';
 import { BadInput } from './terminal';
 import type { Terminal } from './terminal';
 import { tell } from './words';
@@ -16,16 +14,6 @@ import { tell } from './words';
 export type FileRecipe = { readonly own: Recipe } | { readonly imported: ImportedRecipe };
 
 const nameOf = (recipe: FileRecipe): string => ('own' in recipe ? recipe.own.name : recipe.imported.name);
-
-/** A text file and when it was last changed. @throws BadInput when it cannot be read. */
-export async function readFileText(path: string): Promise<ReadText> {
-  try {
-    return await readText(resolve(path));
-  } catch (error) {
-    const { message, mend } = problemOf(error);
-    throw new BadInput(mend === undefined ? message : `${message} ${mend}`);
-  }
-}
 
 /** What is wrong with a file, each problem on its own line. */
 export function notRead(path: string, problems: readonly EventProblem[]): BadInput {

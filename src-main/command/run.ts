@@ -1,4 +1,4 @@
-import { problemOf } from '../problem';
+import { problemLine } from '../problem';
 import { checkCommand } from './check';
 import { compareCommand } from './compare';
 import { convertCommand } from './convert';
@@ -42,11 +42,7 @@ export async function runCommand(args: readonly string[], terminal: Terminal = p
   try {
     return await command.run(rest, terminal);
   } catch (error) {
-    if (error instanceof BadInput) terminal.err(error.message);
-    else {
-      const { message, mend } = problemOf(error);
-      terminal.err(mend === undefined ? message : `${message} ${mend}`);
-    }
+    terminal.err(error instanceof BadInput ? error.message : problemLine(error));
     return exits.badInput;
   }
 }

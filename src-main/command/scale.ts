@@ -5,7 +5,8 @@ import { sayMessage } from '../../shared/words';
 import { plainFormats } from '../problem';
 import { readOptions } from './options';
 import type { Given } from './options';
-import { chooseRecipe, readRecipeFile } from './read-recipe';
+import { recipesMeant } from './named-recipe';
+import { chooseRecipe } from './read-recipe';
 import { BadInput, exits } from './terminal';
 import type { Command } from './terminal';
 import { tell } from './words';
@@ -14,12 +15,12 @@ import { tell } from './words';
 export const scaleCommand: Command = {
   usage: tell('command.usage.scale'),
   run: async (args, terminal) => {
-    const given = readOptions(args, { portions: 'string', yield: 'string', factor: 'string', units: 'string', recipe: 'string', json: 'boolean' });
+    const given = readOptions(args, { portions: 'string', yield: 'string', factor: 'string', units: 'string', recipe: 'string', json: 'boolean' }, 1);
     const [file] = given.files;
     if (file === undefined) throw new BadInput(tell('command.scale.needs-file'));
     const wanted = wantedSize(given);
     const system = unitsOption(given.text('units'));
-    const recipe = chooseRecipe(await readRecipeFile(file, terminal), given.text('recipe'));
+    const recipe = chooseRecipe(await recipesMeant(file, terminal), given.text('recipe'));
     const found = factorFor(wanted, 'own' in recipe ? yieldOfOwn(recipe.own) : recipe.imported.yield);
     if ('problem' in found) throw new BadInput(sayMessage(plainFormats, found.problem));
     for (const note of found.notes) terminal.err(sayMessage(plainFormats, note));

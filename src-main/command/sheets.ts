@@ -6,7 +6,7 @@ import type { Paper, Sheet, SheetKind } from '../../shared/sheets';
 import { today } from '../answer';
 import { findBrowser } from '../browser';
 import { openPrinter } from '../print';
-import { problemOf } from '../problem';
+import { problemLine } from '../problem';
 import { makeFolder, writeExport } from '../store';
 import { exitOf } from './findings';
 import { readOptions } from './options';
@@ -20,7 +20,7 @@ import { tell } from './words';
 export const sheetsCommand: Command = {
   usage: tell('command.usage.sheets'),
   run: async (args, terminal) => {
-    const given = readOptions(args, { out: 'string', paper: 'string', only: 'string' });
+    const given = readOptions(args, { out: 'string', paper: 'string', only: 'string' }, 1);
     const out = given.text('out');
     if (out === undefined || out === '') throw new BadInput(tell('command.needs-out'));
     const paper = paperOption(given.text('paper'));
@@ -44,8 +44,7 @@ async function writeSheets(sheets: readonly Sheet[], folder: string, lang: strin
     for (const { path, html } of documents) await write(`${path}.pdf`, await printer.pdf(html), terminal);
     return exits.ok;
   } catch (error) {
-    const { message, mend } = problemOf(error);
-    terminal.err(mend === undefined ? message : `${message} ${mend}`);
+    terminal.err(problemLine(error));
     return exits.toolMissing;
   } finally {
     await printer.close();

@@ -7,6 +7,7 @@ import { sayMessage } from '../../shared/words';
 import type { Message } from '../../shared/words';
 import { plainFormats } from '../problem';
 import { saveAtomically } from '../store';
+import { recipeNamed } from './named-recipe';
 import { readOptions } from './options';
 import type { Given } from './options';
 import { readRecipeFile } from './read-recipe';
@@ -66,8 +67,7 @@ async function join(names: readonly string[], given: Given, terminal: Terminal):
 
 /** A recipe of the shelf by short name or name. @throws BadInput */
 function find(shelf: Shelf, given: string): Recipe {
-  const wanted = given.trim().toLowerCase();
-  const found = shelf.recipes.find((recipe) => recipe.id.toLowerCase() === wanted) ?? shelf.recipes.find((recipe) => recipe.name.toLowerCase() === wanted);
+  const found = recipeNamed(shelf, given);
   if (found === undefined) throw new BadInput(tell('command.shelf.none', { given }));
   return found;
 }
@@ -96,7 +96,7 @@ function choiceOf(given: string | undefined): MergeChoice {
 }
 
 async function bringIn(files: readonly string[], given: Given, terminal: Terminal): Promise<number> {
-  if (files.length === 0) throw new BadInput(tell('command.scale.needs-file'));
+  if (files.length === 0) throw new BadInput(tell('command.shelf.needs-file'));
   const keep = choiceOf(given.text('keep'));
   const kept = await readShelf(given.text('file'), terminal);
   let shelf = kept.shelf;

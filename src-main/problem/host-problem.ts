@@ -34,3 +34,9 @@ export function problemOf(error: unknown): Problem {
   if (error instanceof HostProblem) return error.problem;
   return HostProblem.of('host.fault', { what: error instanceof Error ? error.message : String(error) }).problem;
 }
+
+/** A problem on one line: what is wrong, and what to do. */
+export function problemLine(error: unknown): string {
+  const { message, mend } = problemOf(error);
+  return mend === undefined ? message : `${message} ${mend}`;
+}

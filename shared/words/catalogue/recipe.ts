@@ -28,14 +28,16 @@ export const recipeWords = {
   'recipe.scale.otherYield': (p: { readonly given: string; readonly got: string }) => (p.got === '' ? `The recipe does not say how much it makes, so "${p.given}" cannot be reached. Scale it with --portions or --factor.` : `The recipe makes "${p.got}", which cannot be turned into "${p.given}". Scale it with --portions or --factor.`),
   'command.usage.scale': `Usage: brimful scale RECIPE --portions N | --yield "3 kg" | --factor 3.48 [--units us|metric] [--recipe NAME] [--json]
 
-Scales a recipe. RECIPE is a recipe, an event or a shelf of this program, or a page or file with a schema.org recipe.
+Scales a recipe. RECIPE is the name of one of your recipes (brimful shelf list names them), a recipe, an event or a shelf of this program,
+or a page or file with a schema.org recipe.
   --portions N   for N portions
   --yield        for an amount in all, such as "3 kg" or "48 pieces"
   --factor       times the recipe
   --units        tells the lines in US or metric units; without it, each in its own
   --recipe       which one, by name, short name or number, when there are several
   --json         exact amounts as JSON; lines that could not be read stand in "unread"`,
-  'command.scale.needs-file': 'Name the file with the recipe.',
+  'command.scale.needs-file': 'Name the recipe, or the file with the recipe.',
+  'command.scale.not-there': (p: { given: string; path: string }) => `There is no file ${p.path}, and no recipe "${p.given}" among yours or those that come with the program. brimful shelf list names them.`,
   'command.scale.needs-size': 'Say how much is wanted: one of --portions, --yield and --factor.',
   'command.scale.units': (p: { given: string }) => `--units is us or metric, not "${p.given}".`,
   'command.scale.empty': 'There is no recipe in this file.',
@@ -48,6 +50,7 @@ Scales a recipe. RECIPE is a recipe, an event or a shelf of this program, or a p
        brimful shelf show RECIPE [--json | --schema-org]
        brimful shelf import FILE ... [--keep both|mine|new] [--role ROLE] [--portions N] [--yield "3 kg"]
        brimful shelf export [RECIPE ...] [--schema-org] [--out FILE]
+       brimful shelf join RECIPE [--keep both|mine|new]
 
 The household's recipes, kept across events; until some are imported, those that come with the program.
   --file SHELF   another shelf file
@@ -56,10 +59,11 @@ The household's recipes, kept across events; until some are imported, those that
   --yield        how much a foreign recipe makes, when it does not say; --portions likewise
   --schema-org   as schema.org recipes for other programs
   --out          into a file; without it, to the terminal`,
-  'command.shelf.what': 'Say what to do: brimful shelf list, show, import or export.',
+  'command.shelf.what': 'Say what to do: brimful shelf list, show, import, export or join.',
   'command.shelf.empty': 'There is no recipe on the shelf.',
   'command.shelf.line': (p: { id: string; name: string; portions: number; makes: string }, f: Formats) => `${p.id}: ${p.name}, ${f.number(p.portions, 1)} ${f.plural(p.portions, 'portion', 'portions')}, ${p.makes}`,
   'command.shelf.none': (p: { given: string }) => `There is no recipe "${p.given}" on the shelf. brimful shelf list names them.`,
+  'command.shelf.needs-file': 'Name the file with the recipe.',
   'command.shelf.needs-recipe': 'Name the recipe. brimful shelf list names them.',
   'command.shelf.keep': (p: { given: string }) => `--keep is both, mine or new, not "${p.given}".`,
   'command.shelf.role': (p: { known: string }) => `Say with --role where the recipe stands in the meal: ${p.known}.`,

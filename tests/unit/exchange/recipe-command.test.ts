@@ -70,7 +70,7 @@ describe('scale', () => {
     expect(err).toBe('1 ingredient line could not be read in full. Look at it and fill in what is missing.');
   });
   it.each([
-    [[], 'Name the file with the recipe.'],
+    [[], 'Name the recipe, or the file with the recipe.'],
     [[jsonld('01-object-ranges.json')], 'one of --portions, --yield and --factor'],
     [[jsonld('01-object-ranges.json'), '--portions', '3', '--factor', '2'], 'one of --portions, --yield and --factor'],
     [[jsonld('01-object-ranges.json'), '--factor', 'x'], '"x" is no number above 0'],
@@ -79,7 +79,7 @@ describe('scale', () => {
     [[demo, '--factor', '2'], 'There are several recipes.'],
     [[demo, '--factor', '2', '--recipe', 'none'], 'There is no recipe "none".'],
     [['README.md', '--factor', '2'], 'There is no recipe in this text.'],
-    [['nowhere.json', '--factor', '2'], 'nowhere.json'],
+    [['nowhere.json', '--factor', '2'], 'nowhere.json, and no recipe "nowhere.json"'],
   ])('%j ends with 2', async (args, message) => {
     const { code, out, err } = await brimful('scale', ...args);
     expect({ code, out }).toEqual({ code: 2, out: '' });
@@ -147,7 +147,7 @@ describe('shelf', () => {
     expect(linked.recipes.length).toBe((await brimful('shelf', 'list')).out.split('\n').length);
     expect(readRecipes((await brimful('shelf', 'show', 'beans', '--schema-org')).out).recipes[0]?.lines.map((line) => line.read)).toEqual(['whole', 'whole']);
   });
-  it.each([[[], 'list, show, import or export'], [['show'], 'Name the recipe.'], [['show', 'nothing'], 'There is no recipe "nothing"'], [['import'], 'Name the file'], [['list', '--file', 'README.md'], 'cannot be used:']])('%j ends with 2', async (args, message) => {
+  it.each([[[], 'list, show, import, export or join'], [['show'], 'Name the recipe.'], [['show', 'nothing'], 'There is no recipe "nothing"'], [['import'], 'Name the file'], [['list', '--file', 'README.md'], 'cannot be used:']])('%j ends with 2', async (args, message) => {
     const { code, err } = await brimful('shelf', ...args);
     expect(code).toBe(2);
     expect(err).toContain(message);

@@ -58,6 +58,11 @@ describe('what cannot be used ends with 2 and says why', () => {
     [['sheets', demo, '--out', 'x', '--only', 'fry,menu'], 'There is no sheet "menu".'],
     [['plan', demo, '--adults', '-3'], '--adults is a whole number from 0 to 20000, not "-3".'],
     [['compare', demo], 'Name two event files.'],
+    [['compare', demo, demo, 'third.brimful'], 'Leave "third.brimful" out: this takes 2 names.'],
+    ...['check', 'plan', 'open'].map((name): [string[], string] => [[name, demo, 'second.brimful'], 'Leave "second.brimful" out: this takes one name.']),
+    [['sheets', demo, 'second.brimful', '--out', 'x'], 'Leave "second.brimful" out'],
+    [['export', demo, 'second.brimful', '--as', 'text'], 'Leave "second.brimful" out'],
+    [['scale', 'a', 'b', '--factor', '2'], 'Leave "b" out'],
     [['open', 'gone.brimful'], 'gone.brimful is not there.'],
     [['convert', '2', 'cup'], 'Give an amount'],
     [['convert', 'two', 'cup', 'g'], '"two" is no amount.'],
@@ -88,8 +93,17 @@ describe('what cannot be used ends with 2 and says why', () => {
 
 describe('convert', () => {
   it.each([
-    [['2.5', 'cup', 'ml'], '2.5 cup = 591.5 ml'],
-    [['2', '1/2', 'lbs', 'g'], '2.5 lb = 1134 g'],
+    [['2.5', 'cup', 'ml'], '2.5 cup = about 591.5 ml'],
+    [['2', '1/2', 'lbs', 'g'], '2.5 lb = about 1134 g'],
+    [['12345', 'g', 'g'], '12345 g = 12345 g'],
+    [['12345', 'g', 'kg'], '12345 g = 12.345 kg'],
+    [['123456789', 'g', 'g'], '123456789 g = 123456789 g'],
+    [['12345', 'oz', 'g'], '12345 oz = about 349975 g'],
+    [['1/3', 'cup', 'tsp'], '1/3 cup = 16 tsp'],
+    [['2/3', 'cup', 'ml'], '2/3 cup = about 157.7 ml'],
+    [['\u00bd', 'l', 'ml'], '0.5 L = 500 ml'],
+    [['1\u00bd', 'kg', 'g'], '1.5 kg = 1500 g'],
+    [['2,5', 'kg', 'g'], '2.5 kg = 2500 g'],
     [['1/2', 'l', 'ml'], '0.5 L = 500 ml'],
     [['3', 'TBSP', 'tsp'], '3 tbsp = 9 tsp'],
   ])('%j', async (args, answer) => {
@@ -101,10 +115,31 @@ describe('convert', () => {
     const [answer = '', source = ''] = out.split('\n');
     const density = Number(/density: ([\d.]+) g\/ml/.exec(source)?.[1]);
     expect(code).toBe(0);
-    expect(answer).toMatch(/^1 cup of chickpea flour = [\d.]+ g$/);
+    expect(answer).toMatch(/^1 cup of chickpea flour = about [\d.]+ g$/);
     // Four digits are said: off by at most half of the fourth.
-    expect(Number(/= ([\d.]+)/.exec(answer)?.[1])).toBeCloseTo(Number((236.5882365 * density).toPrecision(4)), 6);
+    expect(Number(/= about ([\d.]+)/.exec(answer)?.[1])).toBeCloseTo(Number((236.5882365 * density).toPrecision(4)), 6);
     expect(source).toMatch(/g\/ml, \S/);
+  });
+});
+
+describe('scale', () => {
+  it('takes a recipe of the shelf by its short name or name, the household’s own before that of the program', async () => {
+    vi.stubEnv('BRIMFUL_DATA_DIR', join(folder, 'household'));
+    const scaled = async (name: string) => JSON.parse((await brimful('scale', name, '--portions', '80', '--json')).out) as { name: string; ingredients: { item: string }[] };
+    const byId = await scaled('onion-fritters');
+    expect(byId.ingredients.length).toBeGreaterThan(3);
+    expect(await scaled(byId.name.toUpperCase())).toEqual(byId);
+    const own = join(folder, 'fritters.json');
+    await writeFile(own, JSON.stringify({ id: 'onion-fritters', name: 'Our fritters', role: 'friedSnack', yield: { amount: { amount: '1', unit: 'kg' }, portions: 8 }, ingredients: [{ ingredient: 'onion', amount: { amount: '500', unit: 'g' } }] }));
+    expect((await brimful('shelf', 'import', own, '--keep', 'new')).code).toBe(0);
+    expect(await scaled('onion-fritters')).toMatchObject({ name: 'Our fritters', ingredients: [{}] });
+    // Taken off the household's shelf, a recipe of the program is still found by its name.
+    await writeFile(join(folder, 'household', 'household.brimful-shelf'), '{"format":"brimful-shelf/1","recipes":[]}');
+    expect(await scaled('onion-fritters')).toEqual(byId);
+    const { code, err } = await brimful('scale', 'onion-fitters', '--portions', '80');
+    vi.unstubAllEnvs();
+    expect(code).toBe(2);
+    expect(err).toMatch(/^There is no file \S+onion-fitters, and no recipe "onion-fitters" among yours or those that come with the program\. brimful shelf list/);
   });
 });
 

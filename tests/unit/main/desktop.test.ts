@@ -287,8 +287,8 @@ describe('printing', () => {
     expect((await fake.pages.get('app')!({ url, method: 'GET' })).status).toBe(404);
   });
 
-  it.each([[true, ''], [false, 'Print job canceled'], [false, 'cancelled']])('opens the native print window; to close it is no failure (%s %s)', async (...outcome) => {
-    fake.boxes.paper = outcome as [boolean, string];
+  it.each([[true, ''], [false, 'Print job canceled'], [false, 'cancelled']] as const)('opens the native print window; to close it is no failure (%s %s)', async (success, reason) => {
+    fake.boxes.paper = [success, reason];
     expect(await call(ownEvent(), 'print.paper', { html: '<p>x</p>', name: 'x' })).toEqual({ ok: true, value: { handled: true } });
   });
 
