@@ -30,7 +30,7 @@ export const goesFor = (litres: Figure, usable: Figure): Figure => figure(Math.m
 export type PotLoad = Map<string, number>;
 
 /**
- * Pots for the goes of one cooking: those that hold a go, not the ones drinks are brewed in where others do, least used first, then the smallest.
+ * Pots for the goes of one cooking: those that hold a go, the least used by other dishes first, then those no drink is brewed in, then the smallest.
  * A single go that any pot of the kitchen holds is left to whichever is free.
  */
 export function potsFor(pots: readonly UsablePot[], goes: number, litres: number, minutes: number, load: PotLoad, brewing: ReadonlySet<string>): readonly (string | null)[] {
@@ -38,10 +38,8 @@ export function potsFor(pots: readonly UsablePot[], goes: number, litres: number
   const holders = pots.filter((p) => p.litres >= each - 1e-9);
   if (holders.length === 0) return Array.from({ length: goes }, () => null);
   if (goes === 1 && holders.length === pots.length) return [null];
-  const own = holders.filter((p) => !brewing.has(p.pot.id));
-  const open = own.length > 0 ? own : holders;
   return Array.from({ length: goes }, () => {
-    const [best] = open.toSorted((a, b) => (load.get(a.pot.id) ?? 0) - (load.get(b.pot.id) ?? 0) || a.litres - b.litres);
+    const [best] = holders.toSorted((a, b) => (load.get(a.pot.id) ?? 0) - (load.get(b.pot.id) ?? 0) || Number(brewing.has(a.pot.id)) - Number(brewing.has(b.pot.id)) || a.litres - b.litres);
     if (best === undefined) return null;
     load.set(best.pot.id, (load.get(best.pot.id) ?? 0) + minutes);
     return best.pot.id;
