@@ -7,6 +7,8 @@ export interface OpenWorking {
   readonly owner: string;
   readonly title: string;
   readonly figure: Figure;
+  /** How the number stands where it was opened, when that is rounded to be measured. */
+  readonly shownAs: string | undefined;
   /** Keys of the terms followed from the figure, outermost first. */
   readonly path: readonly string[];
 }
@@ -24,7 +26,7 @@ const subscribe = (listener: () => void): (() => void) => {
 
 /** Opens, closes and walks the working panel. */
 export const working = {
-  open: (owner: string, title: string, figure: Figure): void => set({ owner, title, figure, path: [] }),
+  open: (owner: string, title: string, figure: Figure, shownAs?: string): void => set({ owner, title, figure, shownAs, path: [] }),
   close: (): void => {
     const owner = open?.owner;
     set(null);
@@ -38,11 +40,11 @@ export const working = {
 export const useWorking = (): OpenWorking | null => useSyncExternalStore(subscribe, () => open);
 
 /** Ties a button to the panel: the panel follows the button's figure as the plan changes. */
-export function useOpens(title: string, figure: Figure): { readonly id: string; readonly isOpen: boolean; readonly toggle: () => void } {
+export function useOpens(title: string, figure: Figure, shownAs?: string): { readonly id: string; readonly isOpen: boolean; readonly toggle: () => void } {
   const id = useId();
   const isOpen = useSyncExternalStore(subscribe, () => open?.owner === id);
   useEffect(() => {
-    if (isOpen && open !== null && open.figure !== figure) set({ ...open, title, figure });
-  }, [isOpen, title, figure]);
-  return { id, isOpen, toggle: () => (isOpen ? working.close() : working.open(id, title, figure)) };
+    if (isOpen && open !== null && open.figure !== figure) set({ ...open, title, figure, shownAs });
+  }, [isOpen, title, figure, shownAs]);
+  return { id, isOpen, toggle: () => (isOpen ? working.close() : working.open(id, title, figure, shownAs)) };
 }

@@ -19,7 +19,7 @@ interface FigureButtonProps {
 /** A number that opens its working. Every number a person sees is one. */
 export function FigureButton({ figure, title, children, was, size = 'body' }: FigureButtonProps) {
   const t = useSpeaker();
-  const { id, isOpen, toggle } = useOpens(title, figure);
+  const { id, isOpen, toggle } = useOpens(title, figure, typeof children === 'string' ? children : undefined);
   const text = t.formats.figure(figure.value, figure.unit);
   return (
     <button

@@ -64,6 +64,7 @@ export function WorkingPanel() {
       </div>
       <h2 ref={heading} tabIndex={-1} className={styles['title']}>{titles.at(-1)}</h2>
       <p className={styles['value']}>{shown}</p>
+      {trail.length === 0 && open.shownAs !== undefined && open.shownAs !== shown && <p className={styles['rule']} data-shown-as>{t('part.shownAs', { text: open.shownAs })}</p>}
       <p className={styles['rule']}>{t.loose(`rule.${made.rule}`)}</p>
       <p className={styles['sum']} data-sum-text>{workingLine(t, made, shown)}</p>
       <h3 className={styles['sub']}>{t('part.inputs')}</h3>

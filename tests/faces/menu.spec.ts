@@ -40,6 +40,19 @@ test.describe('Menu', () => {
   });
 });
 
+test('food and drink for one adult are the same number as in their working; a rounded one says how it is shown', async ({ app: { page } }) => {
+  await openDemo(page, 'Lantern Evening');
+  await goTo(page, 'Menu');
+  const panel = page.getByRole('complementary', { name: 'How this was worked out' });
+  for (const name of ['Food for one adult', 'Drink for one adult']) {
+    const button = page.locator(`button[data-figure-title^="${name}"]`);
+    const shown = (await button.locator('span').nth(1).innerText()).trim();
+    await button.click();
+    await expect(panel.locator('p').first()).toHaveText(shown);
+    await expect(panel.locator('[data-shown-as]')).toHaveCount(0);
+  }
+});
+
 test('a new event takes a dish from the recipes that come with the program', async ({ app: { page } }) => {
   await page.getByRole('button', { name: 'New event' }).click();
   // The new event waits for the host's day; keys belong to it only once it is there.

@@ -114,6 +114,7 @@ export const shellWords = {
   'part.close': 'Close',
   'part.trail': 'Figures this one belongs to',
   'part.inputs': 'From',
+  'part.shownAs': (p: { text: string }) => `Shown as ${p.text}.`,
   'part.items': (p: { n: number }, f: Formats) => `${f.number(p.n)} ${f.plural(p.n, 'value', 'values')}`,
   'part.openInput': (p: { name: string }) => `Show the working of ${p.name}:`,
   'part.was': 'before:',

@@ -15,8 +15,8 @@ export function PerHead() {
   return (
     <div className={styles['head']}>
       <Facts>
-        {food !== null && <Fact name={t('menu.head.food')}><FigureButton figure={food} title={t('menu.head.food')}>{t.formats.amount({ amount: food.value.toFixed(6), unit: 'g' })}</FigureButton></Fact>}
-        {drinks !== null && <Fact name={t('menu.head.drinks')}><FigureButton figure={drinks} title={t('menu.head.drinks')}>{t.formats.amount({ amount: drinks.value.toFixed(6), unit: 'ml' })}</FigureButton></Fact>}
+        {food !== null && <Fact name={t('menu.head.food')}><FigureButton figure={food} title={t('menu.head.food')} /></Fact>}
+        {drinks !== null && <Fact name={t('menu.head.drinks')}><FigureButton figure={drinks} title={t('menu.head.drinks')} /></Fact>}
       </Facts>
       {notices.map((notice) => <p key={notice.id} className={styles['notice']} data-notice={notice.id}><Mark kind="watch" /> {t.message(notice)}</p>)}
     </div>
