@@ -9,6 +9,7 @@ import { Calendar } from './calendar';
 import { dispenserPlan } from './dispensers';
 import { coolFromPot, pouredFrom } from './from-pot';
 import { drinkLine, type DrinkLine } from './drink-line';
+import { withoutWater } from './drinking-water';
 import { firstWanted } from './first-wanted';
 import { icePlan } from './ice';
 import { madeNotes } from './made-notes';
@@ -43,6 +44,7 @@ export function planDrinks(event: Event, menu: MenuPlan, kitchen: KitchenPlan): 
   return {
     rounds, fills, totals, unbrewed: lines.flatMap(unbrewedOf), ice: icePlan(event, lines, totals),
     dispensers: lines.flatMap((l) => l.vessels.flatMap((v) => dispenserPlan(l, v) ?? [])),
+    advice: withoutWater(event, menu.dishes),
     problems: lines.flatMap((l) => [...problemsOf(place, l), ...coolFromPot(event, l)]),
   };
 }

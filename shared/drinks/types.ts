@@ -97,5 +97,7 @@ export interface DrinksPlan {
   readonly unbrewed: readonly UnbrewedDrink[];
   /** Null when cold drinks are chilled otherwise. */
   readonly ice: IcePlan | null;
+  /** What would be wise: nothing is wrong with the plan as it is. */
+  readonly advice: readonly Message[];
   readonly problems: readonly Message[];
 }

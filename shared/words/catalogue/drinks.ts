@@ -33,6 +33,7 @@ export const drinksWords = {
   'drinks.note.milk': (p: { minutes: number; celsius: number }, f: Formats) => `milk in it: at most ${f.duration(p.minutes)} from ready, never under ${f.degrees(p.celsius)}; then empty, wash, rinse with boiling water, fill afresh`,
   'drinks.beside': (p: { food: string }) => `${p.food} beside it`,
   'drinks.note.madeAhead': (p: { drink: string; litres: number }, f: Formats) => `Pour ${f.figure(p.litres, 'L')} from what was made ahead: ${p.drink}.`,
+  'drinks.advice.noWater': 'No drinking water is on the menu. Add Drinking water in Menu: children drink it, and whoever takes neither tea nor coffee.',
   'drinks.problem.noVessel': (p: { drink: string }) => `There is nothing to serve ${p.drink} from. Add a flask, a jug or a pot to the kitchen.`,
   'drinks.problem.noPot': (p: { drink: string }) => `There is no pot to make ${p.drink} in. Add one to the kitchen.`,
   'drinks.problem.noBurner': (p: { drink: string }) => `There is no burner for ${p.drink} that is not under a frying pan. Add one to the kitchen.`,

@@ -35,6 +35,6 @@ export function lookItems(plan: Plan): LookItem[] {
     ...findings('warn'),
     ...plan.frying.shortages.map((s): LookItem => ({ key: `short ${s.dish} ${s.from}`, level: 'watch', title: null, text: { id: 'board.short', params: { dish: plan.menu.dishes.find((d) => d.id === s.dish)?.name ?? s.dish, from: s.from, to: s.to, n: Math.round(s.unmet) } }, more: s.remedies })),
     ...idleFlasks(plan).map((d): LookItem => ({ key: `idle ${d.id}`, level: 'watch', title: null, text: { id: 'view.drinks.idle', params: { flask: d.name } }, more: [] })),
-    ...[...plan.frying.problems, ...plan.drinks.problems].map((problem, i): LookItem => ({ key: `problem ${i}`, level: 'watch', title: null, text: problem, more: [] })),
+    ...[...plan.frying.problems, ...plan.drinks.problems, ...plan.drinks.advice].map((problem, i): LookItem => ({ key: `problem ${i}`, level: 'watch', title: null, text: problem, more: [] })),
   ];
 }

@@ -23,7 +23,7 @@ export function Drinks() {
   const idle = idleFlasks(plan);
   const problems = (
     <>
-      {drinks.problems.map((p) => <Problem key={t.message(p)} message={t.message(p)} level="watch" />)}
+      {[...drinks.problems, ...drinks.advice].map((p) => <Problem key={t.message(p)} message={t.message(p)} level="watch" />)}
       {idle.length > 0 && <p data-idle-flasks>{idle.map((d) => t('view.drinks.idle', { flask: d.name })).join(' ')} <Button kind="link" onPress={() => sessionStore.show('kitchen')}>{t('view.drinks.toKitchen')}</Button></p>}
     </>
   );

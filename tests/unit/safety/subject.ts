@@ -85,7 +85,7 @@ export function judge(g: Given): SafetyPlan {
     buying: { lines: [], sections: [], cost: null, costFigure: null, unpriced: 0, shoppers: [], ownThings: [], borrowed: [], unknown: [], notCounted: [] },
     kitchen: { pans: g.pans ?? [], burners: [] },
     frying: { ...noFrying, ...g.frying },
-    drinks: { rounds: g.rounds ?? [], fills: g.fills ?? [], dispensers: g.dispensers ?? [], totals: [], unbrewed: [], ice: null, problems: [] },
+    drinks: { rounds: g.rounds ?? [], fills: g.fills ?? [], dispensers: g.dispensers ?? [], totals: [], unbrewed: [], advice: [], ice: null, problems: [] },
     day: { tasks: g.tasks ?? [], overloads: [], notes: [], critical: [], busy: [], gas: g.gas ?? [], gasNeed: null, off: [] },
   });
 }

@@ -106,7 +106,7 @@ export function lanternPlan(options: { readonly batches?: number; readonly jobs?
       rounds: [{ number: 1, drink: 'tea', pot: 'big', burner: 'ring', inUrn: false, startAt: minutes(620), boilAt: minutes(640), readyAt: minutes(650), startHands: 5, finishHands: 5, apart: [], madeAhead: false, note: null, litres: 6, waterLitres: fig(6.3, 'L'), heatMinutes: fig(20, 'min'), ingredients: [{ ingredient: 'black-tea', amount: amountOf('72', 'g') }] }],
       fills: [{ dispenser: 'flask', at: minutes(652), litres: 6, round: 1, leftLitres: 0, trips: 2 }],
       dispensers: [{ id: 'flask', name: 'Tea flask', drink: 'tea', capacityLitres: 6, fromMinute: minutes(650), litres: [0, 0, 6, 4, 2, 0, 0], celsius: [21, 21, 92, 91, 90, 21, 21], coolingPerHour: fig(0.05, '') }],
-      totals: [], unbrewed: [], ice: null, problems: [],
+      totals: [], unbrewed: [], advice: [], ice: null, problems: [],
     },
     day: {
       tasks: [

@@ -89,7 +89,7 @@ function fryingOf(day: TestDay): FryingPlan {
 function drinksOf(day: TestDay, event: Event): DrinksPlan {
   const [pot, burner] = [event.kitchen.pots.at(-1)?.id ?? 'none', event.kitchen.burners.at(-1)?.id ?? null];
   return {
-    dispensers: [], totals: [], unbrewed: [], ice: null, problems: [],
+    dispensers: [], totals: [], unbrewed: [], advice: [], ice: null, problems: [],
     rounds: (day.rounds ?? []).map((r, k) => ({
       number: k + 1, drink: 'tea', pot, burner, inUrn: false, startAt: minutes(r.startAt), boilAt: minutes((r.startAt + r.readyAt) / 2), readyAt: minutes(r.readyAt), startHands: 5, finishHands: 5, apart: [], madeAhead: false, note: null,
       litres: 5, waterLitres: number(5), heatMinutes: number(20), ingredients: [],
