@@ -1,7 +1,31 @@
 import { expectAccessible } from './axe';
+import { readFile, mkdtemp, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Page } from '@playwright/test';
 import { expect, test } from './fixture';
+import { startHost } from './local-host';
 import { goTo, openDemo } from './views-open';
 import { openEveryWorking } from './workings';
+
+/** The day of a demo whose kitchen or helpers were changed in the file. */
+async function withChanged(page: Page, change: (event: { people: unknown[]; kitchen: { pots: unknown[] }; [key: string]: unknown }) => void, look: () => Promise<void>): Promise<void> {
+  const folder = await mkdtemp(join(tmpdir(), 'day-'));
+  const event = JSON.parse(await readFile('assets/app/demo/school-fair-stall.brimful', 'utf8')) as Parameters<typeof change>[0];
+  change(event);
+  const file = join(folder, 'changed.brimful');
+  await writeFile(file, JSON.stringify(event));
+  const host = await startHost({ open: file });
+  try {
+    await page.goto(host.address);
+    await page.getByRole('navigation').getByRole('button', { name: 'Board', exact: true }).waitFor();
+    await goTo(page, 'Day');
+    await look();
+  } finally {
+    await host.stop();
+    await rm(folder, { recursive: true, force: true });
+  }
+}
 
 test.describe('Day', () => {
   test('puts every helper on the clock, with every working, and is accessible', async ({ app: { page } }) => {
@@ -153,6 +177,82 @@ test.describe('Day', () => {
     for (const name of ['Big ring', 'Large pot', 'Deep round pan']) await expect(page.getByRole('img', { name: 'Everybody on the clock' }).getByText(name, { exact: true })).toBeVisible();
     await page.locator('main svg [data-kind="watchOil"]').first().dispatchEvent('click');
     await expect(page.getByRole('region', { name: 'The chosen job' })).toContainText('keeps the minute of the fry plan');
+    await expectAccessible(page);
+  });
+
+  test('a better day is offered in words, taken by one press, undone by one, and waved away; nothing below it moves', async ({ app: { page } }) => {
+    await openDemo(page, 'School fair stall');
+    await goTo(page, 'Day');
+    const strip = page.locator('[data-better]');
+    const picture = page.getByRole('img', { name: 'Everybody on the clock' });
+    const place = async (): Promise<number> => (await picture.boundingBox())?.y ?? -1;
+    await expect(strip).toHaveAttribute('data-better', 'looking');
+    const before = await place();
+    await expect(strip).toHaveAttribute('data-better', 'offer', { timeout: 30_000 });
+    await expect(strip).toContainText(/A better day was found: .*finished food waits .* less/);
+    expect(await place()).toBe(before);
+    await strip.getByRole('button', { name: 'Leave it' }).click();
+    await expect(strip).toHaveAttribute('data-better', 'away');
+    expect(await place()).toBe(before);
+    await strip.getByRole('button', { name: 'Show it again' }).click();
+    const blocks = (): Promise<string[]> => page.locator('main svg [data-task] title').allTextContents();
+    const drawn = await blocks();
+    await strip.getByRole('button', { name: 'Take it' }).click();
+    await expect.poll(blocks).not.toEqual(drawn);
+    await expect(strip).toHaveAttribute('data-better', 'taken', { timeout: 30_000 });
+    await expectAccessible(page);
+    await page.getByRole('button', { name: /^Undo/ }).first().click();
+    await expect.poll(blocks).toEqual(drawn);
+  });
+
+  test('a day that cannot be done names what clashes and offers ways out; one press makes it fit, undo brings it back', async ({ page }) => {
+    await withChanged(page, (event) => { event.people = event.people.slice(0, 2); }, async () => {
+      const clash = page.getByRole('region', { name: 'Does not fit' });
+      await expect(clash.getByRole('listitem').first()).toContainText(/\d\d:\d\d/);
+      const ways = clash.getByRole('list', { name: 'Ways out' }).last();
+      const press = ways.getByRole('button').first();
+      await expect(press).toBeEnabled({ timeout: 45_000 });
+      const list = ways.locator('xpath=..');
+      expect(await list.getByRole('listitem').count()).toBeLessThanOrEqual(3);
+      await expect(list.getByRole('listitem').first()).toContainText(/Then .*fits?/);
+      const before = await page.locator('main svg [data-late="true"]').count();
+      expect(before).toBeGreaterThan(0);
+      await expectAccessible(page);
+      await press.click();
+      await expect.poll(() => page.locator('main svg [data-late="true"]').count()).toBeLessThan(before);
+      await page.getByRole('button', { name: /^Undo/ }).first().click();
+      await expect.poll(() => page.locator('main svg [data-late="true"]').count()).toBe(before);
+    });
+  });
+
+  test('a press beside a thin block is meant for it', async ({ app: { page } }) => {
+    await page.setViewportSize({ width: 1440, height: 1000 });
+    await openDemo(page, 'Lantern Evening');
+    await goTo(page, 'Day');
+    const block = page.locator('main svg [data-lane="runner"] [data-task="set-up/tables"]').first();
+    await block.scrollIntoViewIfNeeded();
+    const box = await block.locator('rect').first().boundingBox();
+    if (box === null) throw new Error('the block is not drawn');
+    await page.mouse.click(box.x - 15, box.y + box.height / 2);
+    await expect(block).toHaveAttribute('data-chosen', 'true');
+    const keys = page.getByRole('button', { name: /^Arrow keys move/ });
+    await expect(keys).toBeFocused();
+    expect((await keys.boundingBox())?.height ?? 0).toBeGreaterThanOrEqual(44);
+  });
+
+  test('each move by keys is told, also one that cannot be made, and the keyboard stays where it is', async ({ app: { page } }) => {
+    await openDemo(page, 'Lantern Evening');
+    await goTo(page, 'Day');
+    await page.locator('main svg [data-task="set-up/tables"]').first().dispatchEvent('click');
+    const told = page.locator('main output[aria-live="polite"]').filter({ hasText: 'Set up tables' });
+    const first = await told.textContent();
+    await page.keyboard.press('ArrowRight');
+    await expect(told).not.toHaveText(first ?? '');
+    await expect(page.getByRole('button', { name: /^Arrow keys move/ })).toBeFocused();
+    await page.locator('main svg [data-kind="watchOil"]').first().dispatchEvent('click');
+    await page.keyboard.press('ArrowRight');
+    await expect(page.getByRole('alert')).toContainText('keeps the minute of the fry plan');
+    await expect(page.getByRole('button', { name: /^Arrow keys move/ })).toBeFocused();
     await expectAccessible(page);
   });
 });

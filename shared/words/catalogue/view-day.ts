@@ -28,6 +28,8 @@ export const viewDayWords = {
   'view.day.keysNone': 'Move jobs with the arrow keys',
   'view.day.keysAt': (p: { at: number; job: string }, f: Formats) => `Arrow keys move: ${f.clock(p.at)} ${p.job}`,
   'view.day.keys': 'Drag a job to another time or to somebody else. With keys: up and down choose a job, left and right move it by 5 minutes, Shift with up or down gives it to somebody else.',
+  'view.day.said': (p: { job: string; from: number; to: number; who: readonly string[]; late: boolean }, f: Formats) => `${p.job}: ${f.clock(p.from)} to ${f.clock(p.to)}${p.who.length === 0 ? '' : `, ${f.list(p.who)}`}${p.late ? ', does not fit' : ''}`,
+  'view.day.restStays': 'A break is the break of one helper; it can be moved, not given away.',
   'view.day.lanesBy': 'Lanes',
   'view.day.byPeople': 'by person',
   'view.day.byThings': 'by thing',

@@ -74,8 +74,8 @@ export function Day() {
           </div>
           <BetterDay search={search} />
           <p id="day-keys" className={styles['note']}>{t('view.day.keys')}</p>
-          {moves.problem !== null && <Problem level="watch" message={t.message(moves.problem)} />}
           <div ref={box}><LanesPicture lanes={lanes} from={hours.from} to={hours.to} chosen={chosen} onChoose={setChosen} moves={moves} /></div>
+          {moves.problem !== null && <Problem level="watch" message={t.message(moves.problem)} />}
           <p className={styles['note']}>{t('view.day.keySlip')}</p>
           {task !== undefined && <JobPanel task={task} names={names} onChoose={setChosen} />}
           <BusyCurves plan={plan} from={hours.from} to={hours.to} person={only} gutter={by === 'things' ? 168 : 112} />

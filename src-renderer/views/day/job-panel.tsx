@@ -46,7 +46,7 @@ export function JobPanel({ task, names, onChoose }: { readonly task: Task; reado
   return (
     <section className={styles['panel']} aria-label={t('view.day.panel')}>
       <h4 className={styles['panelTitle']}>{t.message(task.name)}</h4>
-      <p aria-live="polite" className={styles['panelWhen']}>
+      <p className={styles['panelWhen']}>
         <strong>{t('view.day.whenWho', { from: task.start, to: task.end, who: task.who.length > 0 ? f.list(task.who.map(names.person)) : t(task.attention === 0 ? 'sheets.day.byItself' : 'sheets.day.nobody') })}</strong>
         {task.held !== undefined && <span className={styles['heldWord']}>{t(`view.day.held.${task.held}`)}</span>}
       </p>

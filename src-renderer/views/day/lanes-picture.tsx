@@ -11,7 +11,7 @@ import type { DayLane } from './lanes';
 import type { useJobMoves } from './use-job-moves';
 import styles from './day.module.css';
 
-const rowHeight = 26;
+const rowHeight = 32;
 const laneGap = 12;
 const laneHeight = (lane: DayLane): number => Math.max(1, lane.rows.length) * rowHeight + laneGap;
 
@@ -28,6 +28,21 @@ interface PictureProps {
 export function laneAtHeight(box: Element | null, clientY: number): string | null {
   const found = [...(box?.querySelectorAll('[data-lane-kind="person"]') ?? [])].find((g) => { const r = g.getBoundingClientRect(); return clientY >= r.top && clientY <= r.bottom; });
   return found?.getAttribute('data-lane') ?? null;
+}
+
+/** A press this near a block is meant for it, in pixels: a five-minute job is drawn thinner than a finger. */
+const nearPx = 22;
+
+/** The block of a lane that lies nearest to a press, if it is near. */
+function nearestTask(lane: Element, x: number, y: number): string | null {
+  let best: { readonly id: string; readonly far: number } | null = null;
+  for (const block of lane.querySelectorAll('[data-task] > rect:first-of-type')) {
+    const r = block.getBoundingClientRect();
+    const far = Math.hypot(Math.max(r.left - x, 0, x - r.right), Math.max(r.top - y, 0, y - r.bottom));
+    const id = block.parentElement?.getAttribute('data-task') ?? null;
+    if (id !== null && far <= nearPx && (best === null || far < best.far)) best = { id, far };
+  }
+  return best?.id ?? null;
 }
 
 /** Lanes on one clock; a block is a job. A press shows it below, a drag or the arrow keys move it or give it to somebody else. */
@@ -58,6 +73,7 @@ export function LanesPicture({ lanes, from, to, chosen, onChoose, moves }: Pictu
       <button ref={keys} type="button" className={styles['keys']} aria-describedby="day-keys" onKeyDown={onKey}>
         {held === undefined ? t('view.day.keysNone') : t('view.day.keysAt', { at: held.start, job: t.message(held.name) })}
       </button>
+      <output className="unseen" aria-live="polite">{held === undefined ? '' : t('view.day.said', { job: t.message(held.name), from: held.start, to: held.end, who: held.who.map((id) => plan.event.people.find((p) => p.id === id)?.name ?? id), late: late.has(held.id) })}</output>
       <ClockPicture from={from} to={to} height={height} gutter={gutter} right={36} label={t('view.day.lanes')}>
         {(scale) => {
           let top = 0;
@@ -70,14 +86,14 @@ export function LanesPicture({ lanes, from, to, chosen, onChoose, moves }: Pictu
             return (
               <g
                 key={`${lane.id} ${task.id}`} className={styles['block']} data-part={task.attention > 0 && task.attention < 1} data-chosen={task.id === chosen} data-task={task.id} data-kind={task.kind} data-held={task.held}
-                data-late={late.has(task.id)} data-still={standsAtOil(task)} onClick={() => { onChoose(task.id); keys.current?.focus({ preventScroll: true }); }}
-                onPointerDown={(e) => { onChoose(task.id); moves.grab(task, scale)(e); }}
+                data-late={late.has(task.id)} data-still={standsAtOil(task)} onClick={() => onChoose(task.id)}
+                onPointerDown={(e) => { e.stopPropagation(); onChoose(task.id); moves.grab(task, scale)(e); }}
               >
                 <title>{words}</title>
                 <rect x={x} y={y} width={width} height={rowHeight - 4} />
                 {mustNotSlip(task) && <rect x={x} y={y} width={3} height={rowHeight - 4} className={styles['edge']} />}
                 {task.held !== undefined && <path d={`M${x + width - 7} ${y} h7 v7 z`} className={styles['pin']} />}
-                {label !== null && <text x={x + 6} y={y + 16}>{label}</text>}
+                {label !== null && <text x={x + 6} y={y + 19}>{label}</text>}
               </g>
             );
           };
@@ -90,10 +106,17 @@ export function LanesPicture({ lanes, from, to, chosen, onChoose, moves }: Pictu
                 const y = top;
                 top += laneHeight(lane);
                 return (
-                  <g key={lane.id} data-lane-kind={lane.kind} data-lane={lane.id}>
+                  <g
+                    key={lane.id} data-lane-kind={lane.kind} data-lane={lane.id} onPointerDown={(e) => {
+                      const task = order.find((o) => o.id === nearestTask(e.currentTarget, e.clientX, e.clientY));
+                      if (task === undefined) return;
+                      onChoose(task.id);
+                      moves.grab(task, scale)(e);
+                    }} onClick={(e) => { if (nearestTask(e.currentTarget, e.clientX, e.clientY) !== null || (e.target instanceof Element && e.target.closest('[data-task]') !== null)) keys.current?.focus({ preventScroll: true }); }}
+                  >
                     <rect x={0} y={y} width={scale.width} height={laneHeight(lane) - laneGap / 2} className={styles['laneArea']} />
                     <line x1={-gutter} x2={scale.width} y1={y + laneHeight(lane) - laneGap / 2} y2={y + laneHeight(lane) - laneGap / 2} className={styles['under']} />
-                    <text x={-12} y={y + 17} textAnchor="end" className={styles['laneName']}>{lane.name}</text>
+                    <text x={-12} y={y + 20} textAnchor="end" className={styles['laneName']}>{lane.name}</text>
                     {lane.rows.map((row, i) => row.map((task) => block(lane, task, y + i * rowHeight)))}
                   </g>
                 );

@@ -33,16 +33,24 @@ export function useJobMoves(laneAt: (clientY: number) => string | null) {
   return {
     problem, dragging, apply,
     /** Moves by minutes, as the arrow keys do. */
-    nudge: (task: Task, by: number): void => apply(task, { at: snap(firstOfJob(task, plan.day.tasks).start + by) }, `job-keys-${refOf(task, t).key}`),
+    nudge: (task: Task, by: number): void => {
+      if (readOnly) return;
+      if (hasOwnPlan(task)) setProblem({ id: standsAtOil(task) ? 'day.edit.oilStays' : 'day.edit.planStays', params: { name: t.message(task.name) } });
+      else apply(task, { at: snap(firstOfJob(task, plan.day.tasks).start + by) }, `job-keys-${refOf(task, t).key}`);
+    },
     /** Gives it to the helper so many places further down. */
     handOn: (task: Task, by: number): void => {
-      if (standsAtOil(task) || task.kind === 'rest' || event.people.length === 0) return;
+      if (readOnly || event.people.length === 0) return;
+      if (standsAtOil(task) || task.kind === 'rest') {
+        setProblem(task.kind === 'rest' ? { id: 'view.day.restStays' } : { id: 'day.edit.oilStays', params: { name: t.message(task.name) } });
+        return;
+      }
       const now = event.people.findIndex((p) => p.id === task.who[0]);
       const next = event.people[(Math.max(0, now) + by + event.people.length) % event.people.length];
       if (next !== undefined) apply(task, { who: next.id }, `job-keys-${refOf(task, t).key}`);
     },
     /** Takes hold of a block. The window is listened to, not the block: the block is drawn anew in another lane while it is held. */
-    grab: (task: Task, scale: TimeScale) => (e: PointerEvent<SVGGElement>): void => {
+    grab: (task: Task, scale: TimeScale) => (e: PointerEvent<SVGElement>): void => {
       if (e.button !== 0 || standsAtOil(task)) return;
       stroke += 1;
       const merge = `job-${task.id}-${stroke}`;
