@@ -3,7 +3,7 @@ import { settle } from '../household';
 import type { DishPlan } from '../menu';
 import type { Keeping } from './keeping';
 import { potLitres } from './pot-litres';
-import { mostAfter, potsFor, usablePots, type PotLoad } from './pots';
+import { mostAfter, potsFor, usablePots, type Brewed, type PotLoad } from './pots';
 import { servingsOf } from './servings';
 import { stepMinutes, usesPot } from './step-minutes';
 import type { Cooking, Serving } from './types';
@@ -12,12 +12,15 @@ import type { Cooking, Serving } from './types';
 export interface Range {
   readonly event: Event;
   readonly load: PotLoad;
-  /** Pots in which drinks are brewed. */
-  readonly brewing: ReadonlySet<string>;
+  /** Rounds of drinks in pots. */
+  readonly brewing: readonly Brewed[];
 }
 
 /** A serving is never planned shorter than this. Unit: minutes. Common practice, no source. */
 const shortest = 10;
+
+/** A pot may be wanted so much sooner than its last minutes. Unit: minutes. Common practice, no source. */
+const aroundPot = 90;
 
 /** Minutes a pot is taken by one go, washing it included. */
 function potMinutes(event: Event, dish: DishPlan, kg: number): number {
@@ -33,7 +36,8 @@ function cook(range: Range, dish: DishPlan, serving: Serving, load: PotLoad): Co
   const litres = potLitres(event, dish, serving.portions).value;
   const goes = Math.max(1, Math.ceil(litres / largest.litres - 1e-9));
   const minutes = potMinutes(event, dish, litres / goes);
-  const given = potsFor(pots, goes, litres, minutes, load, brewing);
+  const brewed = (pot: string): number => brewing.filter((r) => r.pot === pot && r.startAt < serving.from && r.readyAt > serving.from - minutes - aroundPot).length;
+  const given = potsFor(pots, goes, litres, minutes, load, brewed);
   const after = mostAfter(given);
   return { ...serving, share, pots: given, after, wait: (after - 1) * minutes };
 }

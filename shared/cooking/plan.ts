@@ -6,7 +6,7 @@ import { cookingsOf, type Range } from './cookings';
 import { keepingOf, type Keeping } from './keeping';
 import { bowlsNote, potNote, turnsNote } from './notes';
 import { potLitres } from './pot-litres';
-import { goesFor, usableOfLargest } from './pots';
+import { goesFor, usableOfLargest, type Brewed } from './pots';
 import { servingsOf } from './servings';
 import { isMealRecipe, usesPot } from './step-minutes';
 import type { Cooking, CookingPlan, DishCooking, PotUse, Serving } from './types';
@@ -47,9 +47,9 @@ function planDish(range: Range, dish: DishPlan): DishCooking[] {
 /**
  * How each dish of the meal is cooked and put out: cooked as often as it has to be to stay within its keeping time while it is served, in as many goes
  * or pots as hold it, and, where it stands on the table cold, in fresh bowls from the fridge.
- * @param brewing pots in which drinks are brewed; others are taken first.
+ * @param brewing rounds of drinks; pots without one at that time are taken first.
  */
-export function planCooking(event: Event, menu: MenuPlan, brewing: ReadonlySet<string>): CookingPlan {
+export function planCooking(event: Event, menu: MenuPlan, brewing: readonly Brewed[]): CookingPlan {
   const range: Range = { event, load: new Map(), brewing };
   const dishes = menu.dishes.flatMap((dish) => planDish(range, dish));
   return { dishes, notes: dishes.flatMap((d) => d.notes) };

@@ -26,20 +26,28 @@ export function usableOfLargest(event: Event): Figure | null {
 export const goesFor = (litres: Figure, usable: Figure): Figure => figure(Math.max(1, Math.ceil(litres.value / usable.value - 1e-9)), '', () =>
   workingOf('cooking.goes', [worked('litres', { word: 'cooking.term.litres' }, litres), worked('usable', { word: 'cooking.term.usable' }, usable)], roundUp(divide('litres', 'usable'))));
 
+/** A pot that a drink is brewed in, and when. Minutes from midnight. */
+export interface Brewed {
+  readonly pot: string;
+  readonly startAt: number;
+  readonly readyAt: number;
+}
+
 /** Minutes each pot is wanted for so far, by id. */
 export type PotLoad = Map<string, number>;
 
 /**
- * Pots for the goes of one cooking: those that hold a go, the least used by other dishes first, then those no drink is brewed in, then the smallest.
+ * Pots for the goes of one cooking: those that hold a go, the least used by other dishes first, then those with the fewest rounds of drinks at that time, then the smallest.
  * A single go that any pot of the kitchen holds is left to whichever is free.
+ * @param brewed rounds of drinks in a pot while it would be wanted.
  */
-export function potsFor(pots: readonly UsablePot[], goes: number, litres: number, minutes: number, load: PotLoad, brewing: ReadonlySet<string>): readonly (string | null)[] {
+export function potsFor(pots: readonly UsablePot[], goes: number, litres: number, minutes: number, load: PotLoad, brewed: (pot: string) => number): readonly (string | null)[] {
   const each = litres / goes;
   const holders = pots.filter((p) => p.litres >= each - 1e-9);
   if (holders.length === 0) return Array.from({ length: goes }, () => null);
   if (goes === 1 && holders.length === pots.length) return [null];
   return Array.from({ length: goes }, () => {
-    const [best] = holders.toSorted((a, b) => (load.get(a.pot.id) ?? 0) - (load.get(b.pot.id) ?? 0) || Number(brewing.has(a.pot.id)) - Number(brewing.has(b.pot.id)) || a.litres - b.litres);
+    const [best] = holders.toSorted((a, b) => (load.get(a.pot.id) ?? 0) - (load.get(b.pot.id) ?? 0) || brewed(a.pot.id) - brewed(b.pot.id) || a.litres - b.litres);
     if (best === undefined) return null;
     load.set(best.pot.id, (load.get(best.pot.id) ?? 0) + minutes);
     return best.pot.id;

@@ -20,9 +20,9 @@ export function plan(event: Event): Plan {
   const kitchen = planKitchen(event);
   const frying = planFrying(event, menu, kitchen);
   const drinks = planDrinks(event, menu, kitchen);
-  const cooking = planCooking(event, menu, new Set(drinks.rounds.map((r) => r.pot)));
+  const cooking = planCooking(event, menu, drinks.rounds);
   const food = [...needsOfMenu(event, menu, reserveBowls(menu.dishes, frying)), ...fryingNeeds(event, frying), ...drinksNeeds(drinks)];
-  const { buying, day } = shopAndDay(event, [...food, ...thingNeeds(event, { guests, menu, food })], { guests, menu, kitchen, frying, drinks, cooking });
+  const { buying, day } = shopAndDay(event, [...food, ...thingNeeds(event, { guests, menu, food, bowls: frying.bowls })], { guests, menu, kitchen, frying, drinks, cooking });
   const safety = planSafety(event, { guests, menu, buying, kitchen, frying, drinks, cooking, day });
   return { event, guests, menu, buying, kitchen, frying, drinks, cooking, day, safety };
 }

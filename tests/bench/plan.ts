@@ -50,7 +50,7 @@ function report(name: string, event: Event, runs: number): void {
   const frying = planFrying(event, menu, kitchen), drinks = planDrinks(event, menu, kitchen);
   const needs = [...needsOfMenu(event, menu), ...fryingNeeds(event, frying), ...drinksNeeds(drinks)];
   const buying = planBuying(event, needs);
-  const cooking = planCooking(event, menu, new Set());
+  const cooking = planCooking(event, menu, drinks.rounds);
   const inputs = { guests, menu, buying, kitchen, frying, drinks, cooking };
   const day = planDay(event, inputs);
   const rooms: Record<string, Took> = {
@@ -59,7 +59,7 @@ function report(name: string, event: Event, runs: number): void {
     buying: time(runs, 20, () => planBuying(event, needs)),
     frying: time(runs, 20, () => planFrying(event, menu, kitchen)),
     drinks: time(runs, 20, () => planDrinks(event, menu, kitchen)),
-    cooking: time(runs, 20, () => planCooking(event, menu, new Set())),
+    cooking: time(runs, 20, () => planCooking(event, menu, drinks.rounds)),
     timeline: time(runs, 20, () => planDay(event, inputs)),
     safety: time(runs, 20, () => planSafety(event, { ...inputs, day })),
   };
