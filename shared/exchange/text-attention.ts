@@ -24,6 +24,7 @@ export function attentionLines(plan: Plan, f: Formats): Lines {
     ...findings(true), ...dayTroubles(plan, f),
     ...frying.shortages.map((s) => say(f, 'report.unmet', { dish: menu.dishes.find((d) => d.id === s.dish)?.name ?? s.dish, unmet: s.unmet, from: s.from, to: s.to })),
     ...drinks.problems.map((problem) => sayMessage(f, problem)),
+    ...plan.cooking.notes.filter((n) => n.level === 'watch').map((n) => [n.message, ...n.ways].map((m) => sayMessage(f, m)).join(' ')),
     ...findings(false), ...day.notes.map((note) => sayMessage(f, note)),
   ];
   return [...(lines.length === 0 ? [say(f, 'report.inOrder')] : lines), ...(missing === 0 ? [] : [say(f, 'report.notChecked', { count: missing })])];

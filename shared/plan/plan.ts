@@ -8,6 +8,7 @@ import { planKitchen } from '../kitchen';
 import { planMenu } from '../menu';
 import { planSafety } from '../safety';
 import { shopAndDay } from './shop-and-day';
+import { stoodTooLong } from './stood';
 import type { Plan } from './types';
 
 /**
@@ -24,5 +25,6 @@ export function plan(event: Event): Plan {
   const food = [...needsOfMenu(event, menu, reserveBowls(menu.dishes, frying)), ...fryingNeeds(event, frying), ...drinksNeeds(drinks)];
   const { buying, day } = shopAndDay(event, [...food, ...thingNeeds(event, { guests, menu, food, bowls: frying.bowls })], { guests, menu, kitchen, frying, drinks, cooking });
   const safety = planSafety(event, { guests, menu, buying, kitchen, frying, drinks, cooking, day });
-  return { event, guests, menu, buying, kitchen, frying, drinks, cooking, day, safety };
+  const notes = [...stoodTooLong(menu, cooking, day), ...cooking.notes];
+  return { event, guests, menu, buying, kitchen, frying, drinks, cooking: { ...cooking, notes }, day, safety };
 }
