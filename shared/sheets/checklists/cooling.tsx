@@ -43,7 +43,7 @@ export function coolingDrafts(context: SheetContext): readonly SheetDraft[] {
     <>
       <table className="cooling">
         <thead><tr>
-          <th scope="col" className="t0">{say(f, 'sheets.tick')}</th><th scope="col">{say(f, 'sheets.cooling.what')}</th><th scope="col" className="t2">{say(f, 'sheets.cooling.off')}</th>
+          <th scope="col" className="t0">{say(f, 'sheets.tick')}</th><th scope="col" className="what">{say(f, 'sheets.cooling.what')}</th><th scope="col" className="t2">{say(f, 'sheets.cooling.off')}</th>
           <th scope="col" className="t2">{say(f, 'sheets.cooling.by')}</th><th scope="col">{say(f, 'sheets.cooling.labelHead')}</th><th scope="col" className="t2">{say(f, 'sheets.cooling.amount')}</th>
         </tr></thead>
         <tbody>{left.map((one) => <Row key={one.dish.id} left={one} context={context} />)}</tbody>

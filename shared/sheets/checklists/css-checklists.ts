@@ -9,9 +9,11 @@ export const checklistsCss = `
 .sheet .pause .signed .line { flex: 1; border-bottom: 1pt solid #000; }
 .sheet .pause .signed .line.when { flex: 0 0 36mm; }
 .sheet table.cooling th.t0, .sheet table.cooling td.tickcell { width: 11mm; }
+.sheet table.cooling { table-layout: fixed; }
+.sheet table.cooling th.what { width: 54mm; }
 .sheet table.cooling th.t2 { width: 19mm; }
 .sheet table.cooling td.when { font-size: 14pt; font-weight: 700; white-space: nowrap; }
-.sheet table.cooling td { padding-top: 1.5mm; padding-bottom: 1.5mm; vertical-align: top; }
-.sheet-cooling ul.plain { padding-left: 0; margin-top: 4mm; }
-.sheet-cooling ul.plain li { padding: 1mm 0; border-bottom: 0.5pt solid #bfbfbf; }
+.sheet table.cooling td { padding-top: 1.2mm; padding-bottom: 1.2mm; vertical-align: top; }
+.sheet-cooling ul.plain { padding-left: 0; margin-top: 3mm; }
+.sheet-cooling ul.plain li { padding: 0.8mm 0; border-bottom: 0.5pt solid #bfbfbf; }
 `;

@@ -55,7 +55,8 @@ export const tableCss = `
 .sheet .tasks .t2 { width: 20mm; }
 .sheet .tasks .t3 { width: 28mm; }
 .sheet .tasks .t4 { width: 31mm; }
-.sheet .tasks.close td { font-size: 11pt; padding-top: 0.5mm; padding-bottom: 0.5mm; }
+.sheet .tasks.close td { font-size: 11pt; padding-top: 0.3mm; padding-bottom: 0.3mm; }
+.sheet .tasks.close tr.noslip > td.start > .nowrap { padding-top: 0; padding-bottom: 0; }
 .sheet .tasks.close td.mid { font-size: 14pt; }
 .sheet .tasks.close .t0 { width: 13mm; }
 .sheet .tasks.close p { line-height: 1.2; }
