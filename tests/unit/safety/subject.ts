@@ -83,7 +83,7 @@ export function judge(g: Given): SafetyPlan {
     guests: { adults: fig(0), children: fig(0), planned: fig(0), waves: bandIds.some((b) => counts[b] > 0) ? [wave] : [], presence: { fromMinute: minutes(720), expected: [], p10: [], p90: [], planning: [] }, arrivals: series, departures: series, peak: fig(0), peakAt: minutes(720) },
     menu: { dishes: g.dishes ?? [], diets: [], allergies: g.allergies ?? [] },
     buying: { lines: [], sections: [], cost: null, costFigure: null, unpriced: 0, shoppers: [], ownThings: [], borrowed: [], unknown: [], notCounted: [] },
-    kitchen: { pans: g.pans ?? [], burners: [] },
+    kitchen: { pans: g.pans ?? [], burners: [] }, cooking: { dishes: [], notes: [] },
     frying: { ...noFrying, ...g.frying },
     drinks: { rounds: g.rounds ?? [], fills: g.fills ?? [], dispensers: g.dispensers ?? [], totals: [], unbrewed: [], advice: [], ice: null, problems: [] },
     day: { tasks: g.tasks ?? [], overloads: [], notes: [], critical: [], busy: [], gas: g.gas ?? [], gasNeed: null, off: [] },
