@@ -23,5 +23,5 @@ export { isHouseholdDay, madeAhead, type AheadJob, type KeepingPlace } from './l
 export { containerLabels, type ContainerLabels } from './labels/container-labels';
 export { contentsOfDish, isMild, labelGroups, oilOf, type LabelContents, type SharedOil } from './labels/contents';
 export { inPieces, keptThings, roomIn, type KeptThing } from './labels/kept-things';
-export { boxAmount, boxCount, keptUntil, keptWhat } from './labels/box-words';
+export { boxAmount, boxCount, keptAmount, keptUntil, keptWhat } from './labels/box-words';
 export { thingOfJob } from './labels/job-amount';

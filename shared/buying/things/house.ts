@@ -7,9 +7,12 @@ import type { ThingNeed } from '../types';
 import { needOfThing, summed } from './count';
 import { portionTerms } from './eaters';
 
+/** Bowls of batter, by dish: each has a bag of dry mix. */
+export type Bowls = readonly { readonly dish: string }[];
+
 /** Boxes of what is kept ahead, boxes of leftovers when guests come, and a label for each box. */
-function boxes(event: Event, menu: MenuPlan, people: Figure): ThingNeed[] {
-  const keptTerms = menu.dishes.flatMap((dish) => keptParts(event, dish)).map((part, i) => computed(`k${i}`, { text: part.dish.name }, part.boxes.count.value, part.boxes.count.unit, 'buying.method.boxes'));
+function boxes(event: Event, menu: MenuPlan, people: Figure, bowls: Bowls): ThingNeed[] {
+  const keptTerms = menu.dishes.flatMap((dish) => keptParts(event, dish, bowls.filter((bowl) => bowl.dish === dish.id).length)).map((part, i) => computed(`k${i}`, { text: part.dish.name }, part.boxes.count.value, part.boxes.count.unit, 'buying.method.boxes'));
   const food = menu.dishes.filter(mayBeLeft);
   const needs = keptTerms.length === 0 ? [] : needOfThing('food-boxes', 'piece', 'kept', summed('piece', 'things.boxes', keptTerms, plus(...keptTerms.map((t) => t.key))));
   const left = people.value <= 0 || food.length === 0 ? [] : needOfThing('food-boxes', 'piece', 'leftovers', summed('piece', 'things.boxes', [
@@ -22,7 +25,7 @@ function boxes(event: Event, menu: MenuPlan, people: Figure): ThingNeed[] {
 }
 
 /** Kitchen paper by fried pieces, bin bags by guests, boxes and labels by what is kept. */
-export function houseThings(event: Event, guests: GuestsPlan, menu: MenuPlan): ThingNeed[] {
+export function houseThings(event: Event, guests: GuestsPlan, menu: MenuPlan, bowls: Bowls): ThingNeed[] {
   const people = guests.planned;
   const fried = menu.dishes.filter((d) => d.recipe.frying !== undefined && d.portions.value > 0);
   const { terms, keys } = portionTerms(fried);
@@ -32,5 +35,5 @@ export function houseThings(event: Event, guests: GuestsPlan, menu: MenuPlan): T
     settledTerm('perBag', settle(event, 'things.guestsPerBag')),
     settledTerm('base', settle(event, 'things.bagsBase')),
   ], plus(roundUp(divide('people', 'perBag')), roundUp(just('base')))));
-  return [...rolls, ...bags, ...boxes(event, menu, people)];
+  return [...rolls, ...bags, ...boxes(event, menu, people, bowls)];
 }

@@ -1,2 +1,2 @@
 /** Rules of what is made ahead: its volume, its boxes and the room they take; the sentence of each is `rule.<id>` in the words. */
-export const prepRules = ['prep.foodVolume', 'prep.volume', 'prep.dishVolume', 'prep.boxes', 'prep.bags', 'prep.room', 'prep.space'] as const;
+export const prepRules = ['prep.foodVolume', 'prep.volume', 'prep.dishVolume', 'prep.boxes', 'prep.bags', 'prep.bowlBags', 'prep.room', 'prep.space'] as const;

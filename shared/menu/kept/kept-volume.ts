@@ -1,5 +1,5 @@
-import type { Event, Step } from '../../event';
-import { divide, figure, plus, roundUp, times, workingOf, worked, type Figure, type Term } from '../../figure';
+import type { Event } from '../../event';
+import { divide, figure, just, plus, roundUp, times, workingOf, worked, type Figure, type Term } from '../../figure';
 import { settle, settledTerm } from '../../household';
 import { amountOf, baseFactor, convert, convertFood, dimensionOf, type Amount } from '../../measure';
 import type { DishPlan, ScaledLine } from '../types';
@@ -25,11 +25,14 @@ const gramsOf = (line: ScaledLine): number => {
 /** Weight of some lines in grams; lines that cannot be weighed count nothing. */
 export const gramsOfLines = (lines: readonly ScaledLine[]): Amount => amountOf(lines.reduce((sum, line) => sum + gramsOf(line), 0), 'g');
 
+/** How many times its dry weight a soaked food has; 1 for what is not soaked and for foods the table does not tell it of. @param soaked ids of what has been soaked by now. */
+export const swellOf = (id: string, soaked: ReadonlySet<string>): number => (soaked.has(id) ? (ingredient(id)?.cookedFactor ?? 1) : 1);
+
 /** Litres of cut, soaked or measured foods, loose in the box: weight over density where the table has one, else a litre a kilogram. */
-export function litresOfLines(lines: readonly ScaledLine[], does: Step['does']): Figure {
+export function litresOfLines(lines: readonly ScaledLine[], soaked: ReadonlySet<string>): Figure {
   const parts = lines.map((line) => {
     const food = ingredient(line.ingredient);
-    const swells = does === 'soak' || does === 'sprout' ? (food?.cookedFactor ?? 1) : 1;
+    const swells = swellOf(line.ingredient, soaked);
     // What a spoon holds of a leaf is loose; a box holds no more of it. A figure above water's is kept at water's.
     const density = Math.min(food?.gramsPerMl ?? 1, 1);
     return { line, food, swells, density, grams: gramsOf(line) };
@@ -79,3 +82,8 @@ export function bagsFor(event: Event, pieces: Figure): Boxes {
   const count = Math.max(1, Math.ceil(pieces.value / bag.value - 1e-9));
   return { boxLitres: null, litres: null, count: figure(count, 'bags', () => workingOf('prep.bags', [worked('pieces', { word: 'prep.term.pieces' }, pieces), settledTerm('bag', bag)], roundUp(divide('pieces', 'bag')))) };
 }
+
+/** A bag of dry mix for each bowl. @param bowls above 0. */
+export const bowlBags = (bowls: number): Boxes => ({
+  boxLitres: null, litres: null, count: figure(bowls, 'bags', () => workingOf('prep.bowlBags', [{ key: 'bowls', label: { word: 'prep.term.bowls' }, value: bowls, unit: 'bowls', origin: { kind: 'computed', method: 'prep.method.bowls' } }], just('bowls'))),
+});

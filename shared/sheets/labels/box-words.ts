@@ -31,10 +31,16 @@ export function boxCount({ boxes }: KeptThing, f: Formats): string {
   return say(f, 'sheets.boxes.count', { n: boxes.count.value, bags: boxes.boxLitres === null, size: boxes.boxLitres === null ? null : amountWords(f, boxes.boxLitres < 1 ? amountOf(boxes.boxLitres * 1000, 'ml') : amountOf(boxes.boxLitres, 'L')) });
 }
 
+/** All of a thing: "1.6 kg", of what has been soaked "1.6 kg dry". */
+export const keptAmount = (thing: KeptThing, f: Formats): string => (thing.soaked ? say(f, 'sheets.boxes.dryWeight', { amount: amountWords(f, thing.amount) }) : amountWords(f, thing.amount));
+
 /** What is in one box, when all hold alike: "about 700 g". Pieces are told as they are put in, the last bag holding the rest. */
 export function boxAmount(thing: KeptThing, at: number, f: Formats): string {
   const count = thing.boxes.count.value;
-  if (!inPieces(thing)) return count === 1 ? amountWords(f, thing.amount) : say(f, 'sheets.boxes.about', { amount: amountWords(f, scaleAmount(thing.amount, 1 / count)) });
+  if (!inPieces(thing)) {
+    const amount = count === 1 ? amountWords(f, thing.amount) : say(f, 'sheets.boxes.about', { amount: amountWords(f, scaleAmount(thing.amount, 1 / count)) });
+    return thing.soaked ? say(f, 'sheets.boxes.drySoaked', { amount }) : amount;
+  }
   const total = Math.round(thing.amount.amount.toNumber());
   const each = Math.ceil(total / count);
   return amountWords(f, amountOf(Math.max(1, Math.min(each, total - (at - 1) * each)), 'piece'));

@@ -5,7 +5,7 @@ import { amountWords } from '../amounts';
 import { shiftDay } from '../calendar';
 import { TickBox } from '../paper/marks';
 import type { SheetContext } from '../types';
-import { boxCount, keptUntil, keptWhat } from './box-words';
+import { boxCount, keptAmount, keptUntil, keptWhat } from './box-words';
 import { keptThings, roomIn, type KeptThing } from './kept-things';
 
 /** Places in the order of the sheet: what keeps longest first. */
@@ -17,7 +17,7 @@ function Row({ thing, context }: { readonly thing: KeptThing; readonly context: 
     <tr>
       <td className="tickcell"><TickBox small /></td>
       <td><strong>{keptWhat(thing, context)}</strong>{thing.foods !== null && <><br /><span className="small">{say(f, 'sheets.boxes.for', { dish: thing.dish.name })}</span></>}</td>
-      <td className="n nowrap">{amountWords(f, thing.amount)}</td>
+      <td className="n nowrap">{keptAmount(thing, f)}</td>
       <td className="nowrap">{boxCount(thing, f)}</td>
       <td className="small">{f.date(shiftDay(event.day, Math.floor(thing.madeAt / 1440)))}</td>
       <td className="small">{keptUntil(thing, event.day, f)}</td>

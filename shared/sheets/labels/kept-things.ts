@@ -20,7 +20,8 @@ export interface KeptThing extends KeptPart {
 export function keptThings(plan: Plan): readonly KeptThing[] {
   const jobs = recipeJobs(plan);
   const guests = plan.guests.adults.value + plan.guests.children.value > 0;
-  return plan.menu.dishes.flatMap((dish) => keptParts(plan.event, dish).flatMap((part): KeptThing[] => {
+  const bowlsOf = (dish: string): number => plan.frying.bowls.filter((bowl) => bowl.dish === dish).length;
+  return plan.menu.dishes.flatMap((dish) => keptParts(plan.event, dish, bowlsOf(dish.id)).flatMap((part): KeptThing[] => {
     const ends = jobs.filter((job) => job.dish?.id === dish.id && job.step !== undefined && part.steps.includes(job.step.id)).map((job) => job.row.end);
     if (ends.length === 0) return [];
     const stock = dish.recipe.role === 'preserve' || part.keeps.place === 'freezer' || !guests;

@@ -7,12 +7,13 @@ import { byDay, clockInDay } from '../day/by-day';
 import { rowWords } from '../day/row-words';
 import { allWho } from '../day/task-words';
 import { TickBox } from '../paper/marks';
-import { boxCount } from '../labels/box-words';
+import { boxCount, keptAmount } from '../labels/box-words';
 import { keptThings } from '../labels/kept-things';
 import { jobAmount } from '../labels/job-amount';
 import { KeptTable } from '../labels/kept-table';
 import { isChanged, Since, Was } from '../reprint';
 import type { PrintedRow, Reprint, SheetContext, SheetDraft } from '../types';
+import { CookingNotes } from './cooking-notes';
 import { madeAhead, type AheadJob, type KeepingPlace } from './ahead';
 import { Amounts, printedAmounts } from './weigh';
 
@@ -35,7 +36,7 @@ function printedJob(job: AheadJob, context: SheetContext): PrintedRow {
     key: row.key, name: title,
     cells: {
       day: say(f, 'sheets.day.dayOf', { days: Math.floor(task.start / minutesPerDay) }), start: clockInDay(f, task.start), more: lines.join('; '),
-      makes: amount === null ? '' : amountWords(f, amount), boxes: thing === null ? '' : boxCount(thing, f), keeps: keepsWords(job, f), who: allWho(row.tasks, context),
+      makes: thing !== null ? keptAmount(thing, f) : amount === null ? '' : amountWords(f, amount), boxes: thing === null ? '' : boxCount(thing, f), keeps: keepsWords(job, f), who: allWho(row.tasks, context),
     },
   };
 }
@@ -94,6 +95,7 @@ export function prepDrafts(context: SheetContext): readonly SheetDraft[] {
         </section>
       ))}
       <KeptTable context={context} />
+      <CookingNotes context={context} />
       <h2>{say(f, 'sheets.prep.weigh')}</h2>
       {dishes.map((dish) => <Amounts key={dish.id} dish={dish} reprint={reprint} context={context} />)}
     </>

@@ -1,6 +1,6 @@
 import { Fragment } from 'react';
 import { amountText } from '../../../shared/measure';
-import { allWho, boxCount, clockInDay, keptThings, rowWords, shiftDay, thingOfJob, type AheadJob, type KeptThing } from '../../../shared/sheets';
+import { allWho, boxCount, clockInDay, keptAmount, keptThings, rowWords, shiftDay, thingOfJob, type AheadJob, type KeptThing } from '../../../shared/sheets';
 import { useSpeaker } from '../../app/speak';
 import { FigureButton } from '../../parts/figure-button';
 import table from '../../parts/table.module.css';
@@ -54,7 +54,7 @@ function Job({ job, things, context }: { readonly job: AheadJob; readonly things
     <tr data-job={row.key}>
       <td className={styles['start']}>{clockInDay(formats, row.start)}</td>
       <td>{title}{lines.map((line) => <p key={line} className={styles['line']}>{line}</p>)}</td>
-      <td className={table['n']}>{thing?.foods != null ? formats.amount(amountText(thing.amount)) : dish !== undefined && <FigureButton figure={dish.totalFigure} title={`${name}: ${t('view.prep.makes')}`}>{formats.amount(amountText(dish.total))}</FigureButton>}</td>
+      <td className={table['n']}>{thing?.foods != null ? keptAmount(thing, formats) : dish !== undefined && <FigureButton figure={dish.totalFigure} title={`${name}: ${t('view.prep.makes')}`}>{formats.amount(amountText(dish.total))}</FigureButton>}</td>
       <td className={styles['boxes']}>{thing !== null && <FigureButton figure={thing.boxes.count} title={`${name}: ${t('view.prep.boxes')}`}>{boxCount(thing, formats)}</FigureButton>}</td>
       <td className={styles['until']}>{until === null ? '' : (job.step?.keeps?.minutes ?? 0) < datedFrom ? formats.clock(until) : formats.date(shiftDay(plan.event.day, Math.floor(until / 1440)))}</td>
       <td className={table['note']}>{allWho(row.tasks, context)}</td>

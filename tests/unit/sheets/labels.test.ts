@@ -37,6 +37,12 @@ const twoFried = (): Event => {
   return { ...event, recipes: [...event.recipes, corn], kitchen: { ...event.kitchen, stations }, menu: { ...event.menu, dishes: [...event.menu.dishes, { id: 'corn', recipe: corn.id, takeUp: 0.5, served: { kind: 'throughout' } }] } };
 };
 
+/** Dry kidney beans for forty, soaked the evening before and kept. */
+const beanDay = (): Event => {
+  const beans = shelf.find((one) => one.id === 'kidney-bean-pot');
+  if (beans === undefined) throw new Error('expected the kidney beans');
+  return plainEvent(beans, 40);
+};
 const soup = (of: Event) => contentsOfDish(of, dishOf(plan(of), 'bean-soup'), []).contains;
 
 describe('cards for the dishes', () => {
@@ -130,6 +136,34 @@ describe('what is kept in boxes', () => {
     // 24 portions of a 20-portion recipe of 6 kg are 7.2 kg: eight boxes of a litre, nine tenths full. 60 pieces, twelve in a bag.
     expect([of('bean-soup')?.boxLitres, of('bean-soup')?.count.value]).toEqual([1, 8]);
     expect([of('freezer-flatbread')?.boxLitres, of('freezer-flatbread')?.count.value]).toEqual([null, 5]);
+  });
+
+  it('keeps dry mix in a bag for each bowl, as its recipe and the bowl cards say', () => {
+    const made = plan(demo('lantern-evening'));
+    const mix = keptThings(made).find((thing) => thing.dish.id === 'fritters' && thing.keeps.place === 'counter');
+    const bowls = made.frying.bowls.filter((bowl) => bowl.dish === 'fritters').length;
+    expect(bowls).toBeGreaterThan(3);
+    expect([mix?.boxes.boxLitres, mix?.boxes.count.value, mix?.boxes.count.unit]).toEqual([null, bowls, 'bags']);
+    expect(textOf(demo('lantern-evening'), 'boxes')).toContain(`${bowls} of ${bowls}`);
+  });
+
+  it('tells the dry weight of soaked beans as such, and counts their boxes by what they weigh soaked', () => {
+    const event = beanDay();
+    const beans = keptThings(plan(event)).find((thing) => thing.soaked);
+    if (beans === undefined) throw new Error('expected soaked beans');
+    expect(textOf(event, 'boxes')).toMatch(/kidney beans.{0,120} g dry, soaked/i);
+    const litres = beans.boxes.count.working().terms.find((term) => term.key === 'litres')?.value;
+    expect(Number(litres)).toBeGreaterThan(beans.amount.amount.toNumber() / 1000 * 1.8);
+    const washed = keptThings(plan(demo('lantern-evening'))).find((thing) => thing.dish.id === 'fritters' && thing.keeps.place === 'cold');
+    expect(washed?.soaked).toBe(false);
+  });
+
+  it('takes soaked food to weigh what it weighs soaked when it is worked on again', () => {
+    const event = beanDay();
+    const again: Event = { ...event, recipes: event.recipes.map((recipe) => ({ ...recipe, steps: recipe.steps.flatMap((step) => (step.does === 'soak' && step.keeps !== undefined ? [step, { ...step, id: `${step.id}-drain`, name: step.name.replace(/^Soak/, 'Drain'), does: 'prepare' as const, after: [step.id] }] : [step])) })) };
+    const litresOf = (of: Event) => keptThings(plan(of)).find((thing) => thing.soaked)?.boxes.litres?.value;
+    expect(litresOf(event)).toBeGreaterThan(0);
+    expect(litresOf(again)).toBe(litresOf(event));
   });
 
   it('reads from the words of a step what is in the box', () => {
