@@ -43,6 +43,7 @@ const beanDay = (): Event => {
   if (beans === undefined) throw new Error('expected the kidney beans');
   return plainEvent(beans, 40);
 };
+const litresOf = (of: Event) => keptThings(plan(of)).find((thing) => thing.soaked)?.boxes.litres?.value;
 const soup = (of: Event) => contentsOfDish(of, dishOf(plan(of), 'bean-soup'), []).contains;
 
 describe('cards for the dishes', () => {
@@ -161,7 +162,6 @@ describe('what is kept in boxes', () => {
   it('takes soaked food to weigh what it weighs soaked when it is worked on again', () => {
     const event = beanDay();
     const again: Event = { ...event, recipes: event.recipes.map((recipe) => ({ ...recipe, steps: recipe.steps.flatMap((step) => (step.does === 'soak' && step.keeps !== undefined ? [step, { ...step, id: `${step.id}-drain`, name: step.name.replace(/^Soak/, 'Drain'), does: 'prepare' as const, after: [step.id] }] : [step])) })) };
-    const litresOf = (of: Event) => keptThings(plan(of)).find((thing) => thing.soaked)?.boxes.litres?.value;
     expect(litresOf(event)).toBeGreaterThan(0);
     expect(litresOf(again)).toBe(litresOf(event));
   });
