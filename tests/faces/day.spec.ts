@@ -255,4 +255,29 @@ test.describe('Day', () => {
     await expect(page.getByRole('button', { name: /^Arrow keys move/ })).toBeFocused();
     await expectAccessible(page);
   });
+
+  test('a printed page whose job has moved is named on Day and on the Board, with the minute on paper and the one it has now', async ({ app: { page } }) => {
+    await page.addInitScript(() => { window.print = () => undefined; });
+    await page.reload();
+    await openDemo(page, 'Lantern Evening');
+    await goTo(page, 'Sheets');
+    await page.getByRole('button', { name: 'Print Runner: jobs of the day' }).click();
+    await goTo(page, 'Day');
+    const stale = page.getByRole('region', { name: 'Pages out of date' });
+    await expect(stale).toHaveCount(0);
+    await page.locator('main svg [data-task="set-up/tables"]').first().dispatchEvent('click');
+    const starts = page.getByRole('region', { name: 'The chosen job' }).getByLabel('Starts at');
+    const was = await starts.inputValue();
+    await starts.fill('08:20');
+    await starts.press('Enter');
+    await expect(stale).toContainText('Runner: page A is out of date');
+    await expect(stale).toContainText(/printed at \d\d:\d\d, now \d\d:\d\d.* Print Runner's page again\./);
+    expect(was).not.toBe('08:20');
+    await expectAccessible(page);
+    await goTo(page, 'Board');
+    await expect(page.getByText('Runner: page A is out of date').first()).toBeVisible();
+    await page.getByRole('button', { name: /^Undo/ }).first().click();
+    await goTo(page, 'Day');
+    await expect(stale).toHaveCount(0);
+  });
 });
