@@ -79,6 +79,8 @@ export interface Placed {
   readonly tooEarly: number;
   /** The household does it, outside the hours of the day. */
   readonly home: boolean;
+  /** What it made stands in its pots until this minute. */
+  readonly full?: { readonly until: number };
 }
 
 /** A job of one stretch at a fixed time. */

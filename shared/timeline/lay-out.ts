@@ -1,6 +1,7 @@
 import { highest } from '../measure';
 import { changedJobs } from './changed-jobs';
 import type { DayDraft } from './draft';
+import { bookFull } from './full-pots';
 import { lengthOf, type Job, type Placed } from './job';
 import { placeOil, type Relief } from './oil-watch';
 import { placeBackward, type Nudge } from './order';
@@ -31,6 +32,8 @@ export interface LaidOut {
   readonly off: readonly OffJob[];
   /** Who has no room for a break or a meal. */
   readonly noRests: readonly { readonly person: string; readonly message: Message }[];
+  /** What else the day must say: pots that nobody can wash. */
+  readonly told: readonly Message[];
 }
 
 /** Places jobs one by one, each after those it waits for that are in the list. */
@@ -62,18 +65,25 @@ function placeFixed(resources: Resources, jobs: readonly Job[]): Placed[] {
   });
 }
 
-/** Pots stand until somebody has time to wash them, and are taken until then; where no pot can stand at all, it is washed at once by whoever can. */
-function placeWashing(resources: Resources, steps: readonly Placed[], changed: (jobs: readonly Job[]) => readonly Job[]): Placed[] {
-  return potWashing(resources.values, steps).flatMap(({ tries, job }): Placed[] => {
-    const [first] = changed([job(0)]);
+/**
+ * Pots stand until they are empty and somebody has time to wash them, and are taken until then; where no pot can stand at all, it is washed at
+ * once by whoever can. One that nobody can wash before the clean-up is told.
+ */
+function placeWashing(resources: Resources, steps: readonly Placed[], changed: (jobs: readonly Job[]) => readonly Job[], told: Message[]): Placed[] {
+  return potWashing(resources.values, steps).flatMap(({ step, dish, alone, tries, job }): Placed[] => {
+    const [first] = changed([alone]);
     if (first === undefined) return [];
     if (first.laid?.at !== undefined) return [placePinned(resources, first, first.laid.at)];
+    // The pot it stands full in is part of the job from here on.
+    bookFull(resources, step, -1);
     for (let k = 0; k < tries; k += 1) {
       const wash = job(k);
       const placed = place(resources, { ...wash, roles: first.roles, ...(first.laid === undefined ? {} : { laid: first.laid }) }, { low: wash.earliest, high: wash.earliest });
       if (placed.things && placed.who !== null) return [placed];
       takeBack(resources, placed);
     }
+    bookFull(resources, step, 1);
+    told.push({ id: 'timeline.note.unwashed', params: { dish, from: alone.earliest } });
     return [];
   });
 }
@@ -115,8 +125,9 @@ export function layOut(draft: DayDraft, order: Order): LaidOut {
   const late = placeEach(resources, [...(order.setUpFirst || order.restsFirst ? [] : early), ...rest]);
   const shopping = placeShopping(draft, allSteps);
   off.push(...shopping.off);
-  const washing = placeWashing(resources, allSteps, changed);
+  const told: Message[] = [];
+  const washing = placeWashing(resources, allSteps, changed, told);
   const restsAfter = order.restsFirst ? [] : placeRests(resources, others, noRests);
   const placed = [...oil, ...pinned, ...inRelief.flatMap((p) => p ?? []), ...placedFixed, ...restsBefore, ...before, ...ownFirst, ...placedSteps, ...late, ...shopping.placed, ...washing, ...restsAfter];
-  return { draft, booked: bookedNow(resources), off, noRests, placed };
+  return { draft, booked: bookedNow(resources), off, noRests, told, placed };
 }

@@ -1,6 +1,7 @@
 import { lengthOf, type Job, type Placed } from './job';
 import { FirstOf } from './first-of';
-import { bookAgain, place, rangeOf, takeBack } from './place';
+import { bookFull, placeWithPots } from './full-pots';
+import { bookAgain, rangeOf, takeBack } from './place';
 import type { Resources } from './resources';
 
 /** Jobs that wait for each job, by id. */
@@ -76,7 +77,8 @@ function placeInOrder(resources: Resources, { jobs: queue, after, waiting }: Que
     done[at] = 1;
     const job = queue[at];
     if (job === undefined) break;
-    const made = place(resources, job, rangeOf(job, before[at] ?? Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY));
+    const next = before[at] ?? Number.POSITIVE_INFINITY;
+    const made = placeWithPots(resources, job, rangeOf(job, next, Number.NEGATIVE_INFINITY), Math.min(next, job.latest));
     placed.push(made);
     for (const earlier of after[at] ?? []) {
       before[earlier] = Math.min(before[earlier] ?? 0, made.start);
@@ -122,8 +124,14 @@ export function placeBackward(resources: Resources, steps: StepOrders, nudge?: N
     const bad = badness(placed);
     if (bad === 0) return placed;
     if (best === null || bad < best.bad) best = { placed, bad };
-    for (const p of placed) takeBack(resources, p);
+    for (const p of placed) {
+      takeBack(resources, p);
+      bookFull(resources, p, -1);
+    }
   }
-  for (const p of best?.placed ?? []) bookAgain(resources, p);
+  for (const p of best?.placed ?? []) {
+    bookAgain(resources, p);
+    bookFull(resources, p, 1);
+  }
   return best?.placed ?? [];
 }

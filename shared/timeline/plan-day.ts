@@ -32,7 +32,7 @@ export function planDay(event: Event, inputs: DayInputs): TimelinePlan {
 
 /** The day as everybody reads it, from what was laid out; `letGo` are printed jobs that could not stay at their minute. */
 export function dayOf(laidOut: LaidOut, letGo: readonly LetGo[] = []): TimelinePlan {
-  const { draft: { event, resources }, booked, placed, off, noRests } = laidOut;
+  const { draft: { event, resources }, booked, placed, off, noRests, told } = laidOut;
   backTo(resources, booked);
   const tasks = tasksOf(resources, placed);
   const work = tasks.filter((t) => t.kind !== 'rest');
@@ -42,7 +42,7 @@ export function dayOf(laidOut: LaidOut, letGo: readonly LetGo[] = []): TimelineP
   return {
     tasks,
     overloads: allOverloads(laidOut),
-    notes: [...long, ...untold, ...notesOfLetGo(letGo, tasks)],
+    notes: [...long, ...untold, ...told, ...notesOfLetGo(letGo, tasks)],
     off,
     critical: tasks.filter((t) => t.slack === 0).map((t) => t.id),
     busy: event.people.map((p) => ({ person: p.id, minutes: busyFigure(work, p.id) })),

@@ -14,5 +14,9 @@ export const dayClashWords = {
     const away = p.away.length === 0 ? '' : ` (not all the time: ${f.list(p.away)})`;
     return `Between ${f.clock(p.from)} and ${f.clock(p.to)} ${f.number(all.length)} jobs stand in each other's way and ${there}${away}: ${f.list(all)}.`;
   },
+  'timeline.task.fullPot': (p: { readonly dish: string }) => `Pot of ${p.dish}, full until it is served or goes on`,
+  'timeline.note.emptyPot': (p: { readonly from: number; readonly until: number }, f: Formats) => `Its pot is wanted: empty it into a bowl at ${f.clock(p.from)}; it would stand there until ${f.clock(p.until)}.`,
+  'timeline.note.washLate': 'The pot stands longer than it should before anybody is free to wash it.',
+  'timeline.note.unwashed': (p: { readonly dish: string; readonly from: number }, f: Formats) => `Nobody has time to wash the pot of ${p.dish} after ${f.clock(p.from)}: rinse it where it is wanted again, and leave it for the clean-up.`,
   'timeline.note.letGo': (p: { readonly job: Inner; readonly why: Inner; readonly now: number }, f: Formats) => `Cannot stay as printed, ${String(p.job)}: it is now at ${f.clock(p.now)}. ${String(p.why)}`,
 } as const satisfies Record<string, Entry>;
