@@ -48,7 +48,7 @@ export function potNote(event: Event, dish: DishPlan, pot: PotUse | null, cookin
   const wanted = potWanted(event, pot.litres);
   const litres = Math.ceil(wanted.value - 1e-9);
   if (pot.usable === null || pot.goes === null) {
-    return { dish: dish.id, level: 'watch', measured: pot.litres, limit: figure(0, 'L', () => workingOf('cooking.noPot', [{ key: 'none', label: { word: 'cooking.term.noPot' }, value: 0, unit: 'L', origin: { kind: 'entered', path: 'kitchen.pots' } }], { op: 'term', key: 'none' })), message: { id: 'cooking.say.noPot', params: { dish: dish.name, litres: pot.litres.value } }, ways: [{ id: 'cooking.way.borrow', params: { litres } }] };
+    return { dish: dish.id, level: 'watch', measured: pot.litres, limit: figure(0, 'L', () => workingOf('cooking.noPot', [{ key: 'none', label: { word: 'cooking.term.noPot' }, value: 0, unit: 'L', origin: { kind: 'computed', method: 'cooking.method.noPot' } }], { op: 'term', key: 'none' })), message: { id: 'cooking.say.noPot', params: { dish: dish.name, litres: pot.litres.value } }, ways: [{ id: 'cooking.way.borrow', params: { litres } }] };
   }
   if (pot.goes.value <= 1) return null;
   const largest = cookings.reduce<Cooking | null>((best, c) => (best === null || c.portions > best.portions ? c : best), null);

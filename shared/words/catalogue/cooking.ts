@@ -45,6 +45,7 @@ export const cookingWords = {
   'cooking.term.portions': 'Portions of this cooking', 'cooking.term.allPortions': 'All portions', 'cooking.term.litre': 'Room of a kilogram', 'cooking.term.litres': 'Most in the pot', 'cooking.term.usable': 'Largest pot takes',
   'cooking.term.until': 'Last portion', 'cooking.term.from': 'First portion', 'cooking.term.ready': 'Ready', 'cooking.term.noPot': 'Pots', 'cooking.term.portionsOfEach': 'Portions of each cooking',
   'cooking.method.weights': 'From the dish and its ingredients.', 'cooking.method.servings': 'From the portions wanted in each minute and the keeping time.', 'cooking.method.day': 'Found with the plan of the day.',
+  'cooking.title': 'Pots, cookings and bowls', 'cooking.lead': 'How often each dish of the meal is cooked, in which pots, and how it is put out.', 'cooking.measured': 'Measured', 'cooking.limit': 'limit', 'cooking.method.noPot': 'The kitchen lists no pot.',
   'cooking.say.noPot': (p: { dish: string; litres: number }, f: Formats) => `${p.dish} needs a pot for ${litres(p.litres, f)}, and the kitchen names none.`,
   'cooking.say.goes': (p: { dish: string; litres: number; usable: number; goes: number; after: number; each: AmountWords; pots: readonly string[] }, f: Formats) =>
     `${p.dish} takes ${litres(p.litres, f)} at its fullest; the largest pot takes ${litres(p.usable, f)}. It is cooked in ${f.number(p.goes)} goes of about ${f.amount(p.each)}${p.pots.length > 0 ? ` in ${f.list(p.pots)}` : ''}${p.after > 1 ? ', one after another; keep each hot, with a lid on, in another vessel' : ''}.`,

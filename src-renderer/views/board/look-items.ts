@@ -32,6 +32,7 @@ export function lookItems(plan: Plan): LookItem[] {
     ...findings('stop'),
     ...troubles(plan).map(({ key, title, sentences: [text = title, ...more] }): LookItem => ({ key, level: 'watch', title, text, more })),
     ...pagesOutOfDate(plan).map((page): LookItem => ({ key: `paper ${page.person}`, level: 'watch', title: { id: 'view.day.paper.title', params: { who: page.name, version: page.version } }, text: staleMessage(page), more: [] })),
+    ...plan.cooking.notes.filter((n) => n.level === 'watch').map((n): LookItem => ({ key: `cooking ${n.dish} ${n.message.id}`, level: 'watch', title: null, text: n.message, more: n.ways })),
     ...findings('warn'),
     ...plan.frying.shortages.map((s): LookItem => ({ key: `short ${s.dish} ${s.from}`, level: 'watch', title: null, text: { id: 'board.short', params: { dish: plan.menu.dishes.find((d) => d.id === s.dish)?.name ?? s.dish, from: s.from, to: s.to, n: Math.round(s.unmet) } }, more: s.remedies })),
     ...idleFlasks(plan).map((d): LookItem => ({ key: `idle ${d.id}`, level: 'watch', title: null, text: { id: 'view.drinks.idle', params: { flask: d.name } }, more: [] })),

@@ -1,6 +1,7 @@
 import { addBurner, addDispenser, addPan, addPerson, addPot, addStation, freshId } from '../../../shared/edit';
 import { useDocument } from '../../app/document';
 import { useSpeaker } from '../../app/speak';
+import { CookingNotes } from '../../parts/cooking-notes';
 import { Measuring } from '../../parts/measuring';
 import { AddThing, Things } from '../../parts/thing';
 import { ViewPage, ViewSection } from '../../parts/view-page';
@@ -17,7 +18,7 @@ import { StationThing } from './stations';
 /** What there is to cook on and with, and who helps. */
 export function Kitchen() {
   const t = useSpeaker();
-  const { event } = useDocument();
+  const { event, plan } = useDocument();
   const { pans, burners, pots, dispensers, stations } = event.kitchen;
   const { people } = event;
   const none = <p>{t('view.kitchen.none')}</p>;
@@ -48,6 +49,7 @@ export function Kitchen() {
       </ViewSection>
       <ViewSection title={t('view.kitchen.pots')}>
         {pots.length === 0 && none}
+        <CookingNotes notes={plan.cooking.notes.filter((n) => n.limit.unit === 'L')} />
         <Things>{pots.map((pot) => <PotThing key={pot.id} pot={pot} />)}</Things>
         <AddThing add={() => addPot(event, { id: freshId(pots, 'pot'), name: t('view.kitchen.newPot', { n: pots.length + 1 }), litres: 8 })}>{t('view.kitchen.addPot')}</AddThing>
       </ViewSection>

@@ -4,6 +4,7 @@ import type { DishPlan } from '../../../shared/menu';
 import { useDocument } from '../../app/document';
 import { useSpeaker } from '../../app/speak';
 import { Button } from '../../parts/button';
+import { CookingNotes } from '../../parts/cooking-notes';
 import { Choice } from '../../parts/choice';
 import { FigureButton } from '../../parts/figure-button';
 import { Mark } from '../../parts/mark';
@@ -17,7 +18,7 @@ import styles from './menu.module.css';
 /** One dish of the menu: portion, who take it, when; opened, its recipe at this size. */
 export function DishRow({ dish, isOpen, onToggle, onEdit }: { readonly dish: DishPlan; readonly isOpen: boolean; readonly onToggle: () => void; readonly onEdit: () => void }) {
   const t = useSpeaker();
-  const { event, edit } = useDocument();
+  const { event, edit, plan } = useDocument();
   const entry = event.menu.dishes.find((d) => d.id === dish.id);
   if (entry === undefined) return null;
   const change = (patch: Parameters<typeof changeDish>[2]) => edit(changeDish(event, dish.id, patch));
@@ -67,6 +68,7 @@ export function DishRow({ dish, isOpen, onToggle, onEdit }: { readonly dish: Dis
               <Button kind="link" onPress={onEdit}>{t('view.recipes.edit')}</Button>
               <Button kind="link" onPress={() => edit(removeDish(event, dish.id))}>{t('view.menu.remove')}</Button>
             </div>
+            <CookingNotes notes={plan.cooking.notes.filter((n) => n.dish === dish.id)} />
             {dish.broughtBy === undefined ? <ScaledRecipe dish={dish} /> : <p>{t('view.menu.brought', { who: dish.broughtBy })}</p>}
           </td>
         </tr>

@@ -3,6 +3,7 @@ import { isHouseholdDay, madeAhead, namesOf, shiftDay } from '../../../shared/sh
 import { useDocument } from '../../app/document';
 import { useSpeaker } from '../../app/speak';
 import { Choice } from '../../parts/choice';
+import { CookingNotes } from '../../parts/cooking-notes';
 import { EmptyState } from '../../parts/empty-state';
 import { ViewPage, ViewSection } from '../../parts/view-page';
 import { Amounts } from './amounts';
@@ -30,6 +31,7 @@ export function Prep() {
       actions={<Choice label={t('view.prep.show')} value={shown} onCommit={(value) => { setPerson(value); return null; }}
         options={[{ value: everybody, text: t('view.prep.everybody') }, ...people.map((p) => ({ value: p.id, text: p.name }))]} />}>
       <Boxes />
+      {plan.cooking.notes.length > 0 && <ViewSection title={t('cooking.title')} lead={t('cooking.lead')}><CookingNotes notes={plan.cooking.notes} /></ViewSection>}
       {prepDays(jobs).map((one) => (
         <ViewSection key={one.day} title={formats.date(shiftDay(day, one.day))}><DayTable day={one} title={formats.date(shiftDay(day, one.day))} context={context} /></ViewSection>
       ))}

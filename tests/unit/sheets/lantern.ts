@@ -87,6 +87,7 @@ export function lanternPlan(options: { readonly batches?: number; readonly jobs?
       waves: [{ id: 'early', name: 'Early', from: minutes(660), to: minutes(720), counts: event.guests.waves[0]!.counts, adults: 68, children: 21, expected: event.guests.waves[0]!.counts, planned: event.guests.waves[0]!.counts, coming: fig(89, 'people'), turnout: { invited: 89, expected: 89, share: 1, range: null, scale: 1, guess: null, uncertain: false }, stay: { ...stay, mean: 100 } }],
       presence: { fromMinute: minutes(660), expected: [], p10: [], p90: [], planning: [] }, arrivals: { fromMinute: minutes(660), values: [] }, departures: { fromMinute: minutes(660), values: [] },
     },
+    cooking: { dishes: [], notes: [] },
     menu: { dishes: [dish(event, 'fritters', 'piece', 'piece', 300), dish(event, 'tea', 'cup', 'L', 12)], diets: [], allergies: [{ allergen: 'nuts', people: 2, containing: ['fritters'], open: ['tea'] }] },
     buying: {
       sections: ['flour-grain', 'tea-coffee', 'tap'], cost: '7.40', costFigure: fig(7.4, 'money'), unpriced: 1, shoppers: [], ownThings: [], borrowed: [], unknown: [], notCounted: [],

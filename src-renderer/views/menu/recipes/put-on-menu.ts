@@ -1,4 +1,5 @@
 import { addDish, addRecipe, freshId, type EditResult } from '../../../../shared/edit';
+import { firstServing } from '../../../../shared/cooking';
 import type { Event, Recipe } from '../../../../shared/event';
 
 /** Longest start of a short name, so that a number still fits behind it. */
@@ -14,13 +15,13 @@ export function freeId(list: readonly { readonly id: string }[], name: string): 
   return list.some((item) => item.id === plain) ? freshId(list, plain) : plain;
 }
 
-/** Puts a recipe on the menu. What an event uses is copied into it; a recipe the event has already is used as it is there. One step of undo. */
+/** Puts a recipe on the menu. What an event uses is copied into it; a recipe the event has already is used as it is there. A dish of a meal is served at a time it keeps for, not all day. One step of undo. */
 export function putOnMenu(event: Event, recipe: Recipe): EditResult {
   const ready = event.recipes.some((own) => own.id === recipe.id) ? null : addRecipe(event, recipe);
   if (ready !== null && 'problem' in ready) return ready;
   const start = ready?.event ?? event;
   const id = start.menu.dishes.some((dish) => dish.id === recipe.id) ? freshId(start.menu.dishes, recipe.id.slice(0, longest)) : recipe.id;
-  return addDish(start, { id, recipe: recipe.id });
+  return addDish(start, { id, recipe: recipe.id, served: firstServing(start, recipe) });
 }
 
 /** A second copy of a recipe under a name of its own, to try something with. */
