@@ -12,7 +12,7 @@ const order = [
   'from', 'to', 'at', 'counts', 'turnout', 'share', 'low', 'likely', 'high', 'stay', 'shortest', 'usual', 'longest',
   'under1', 'age1to3', 'age4to6', 'age7to9', 'age10to12', 'age13to17', 'adult', 'olderAdult',
   'recipe', 'role', 'portion', 'takeUp', 'broughtBy', 'served', 'portions', 'holding', 'place', 'temperatureC',
-  'ingredient', 'called', 'amount', 'unit', 'preparation', 'scaling', 'exponent', 'perBowl', 'toTaste', 'insteadOf',
+  'ingredient', 'called', 'amount', 'unit', 'preparation', 'scaling', 'exponent', 'perBowl', 'toTaste', 'insteadOf', 'gave',
   'yield', 'ingredients', 'steps', 'does', 'active', 'passive', 'fixed', 'perKg', 'perBatch', 'passiveAttention', 'by', 'needs', 'thing', 'count',
   'after', 'endsBefore', 'earliest', 'latest', 'keeps', 'minutes',
   'frying', 'pieceBatterG', 'fryMinutes', 'handlingMinutes', 'holdMinutes', 'bowlMinutes', 'waterFraction', 'waterLostKgPerKg', 'oilUptakeKgPerKg',

@@ -56,6 +56,8 @@ export interface Ingredient {
   readonly allergens: readonly string[];
   /** Ids of the diets it breaks. */
   readonly against: readonly string[];
+  /** Grains of rice, whole or flattened, that are cooked or soaked: what is made of them has clocks of its own. */
+  readonly isRice: boolean;
   /** Usual pack sizes, small to large; empty for what is not bought. */
   readonly packs: { readonly metric: readonly PackSize[]; readonly us: readonly PackSize[] };
   /** Unit it is written in on a shopping list. */
@@ -94,7 +96,7 @@ function readRow(row: Row): Ingredient {
   }
   const { id, name, section, allergens, against, packs, buyUnit, keepsDays } = row;
   return {
-    id, name, section, allergens, against, packs, buyUnit, keepsDays, gramsPer, figures,
+    id, name, section, allergens, against, packs, buyUnit, keepsDays, gramsPer, figures, isRice: 'isRice' in row,
     gramsPerMl: figures.density?.value ?? null, epPercent: figures.ep?.value ?? 100, cookedFactor: figures.cooked?.value ?? null,
   };
 }

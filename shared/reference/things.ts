@@ -16,7 +16,7 @@ export interface Thing extends Ingredient {
 /** All things, in the order of the table. */
 export const things: readonly Thing[] = table.things.map(({ id, name, section, buyUnit, packs, own, status, source }) => ({
   id, name, section, buyUnit, packs, own, status, source,
-  gramsPerMl: null, gramsPer: {}, epPercent: 100, cookedFactor: null, allergens: [], against: [], keepsDays: null, figures: {},
+  isRice: false, gramsPerMl: null, gramsPer: {}, epPercent: 100, cookedFactor: null, allergens: [], against: [], keepsDays: null, figures: {},
 }));
 const byId: ReadonlyMap<string, Thing> = new Map(things.map((t) => [t.id, t]));
 

@@ -20,15 +20,38 @@ export function substituteAmount(amount: Amount, row: Substitution): Amount | nu
   return there === null ? null : convertFood({ amount: there.amount.times(row.ratio), unit: between }, unitFor(amount.unit, to), to);
 }
 
+type LineAmount = IngredientLine['amount'];
+
+/** An amount as it is written into a line: six decimals, and never nothing. */
+function lineAmount({ amount, unit }: Amount): LineAmount {
+  const rounded = amount.round(decimals);
+  return { ...amountText({ amount: rounded.gt(0) ? rounded : smallest, unit }) };
+}
+
+/** What the other food's line says for an amount; null where it cannot be worked out. */
+function written(amount: LineAmount, row: Substitution): LineAmount | null {
+  const swapped = substituteAmount(amountFrom(amount), row);
+  return swapped === null ? null : lineAmount(swapped);
+}
+
+/** The amount of what stood there before: as it was written while the line has what the substitution gave, else changed since in the same proportion. */
+function amountBefore(line: IngredientLine, { amount, gave }: NonNullable<IngredientLine['insteadOf']>): LineAmount {
+  if (gave === undefined) return amount;
+  const [now, then] = [convertFood(amountFrom(line.amount), gave.unit, ingredient(line.ingredient) ?? { gramsPerMl: null, gramsPer: {} }), amountFrom(gave)];
+  if (now === null || then.amount.lte(0) || now.amount.eq(then.amount)) return amount;
+  return lineAmount({ amount: new Big(amount.amount).times(now.amount).div(then.amount), unit: amount.unit });
+}
+
 function swapLine(line: IngredientLine, row: Substitution): IngredientLine | null {
   if (line.ingredient !== row.from) return line;
-  const swapped = substituteAmount(amountFrom(line.amount), row);
-  if (swapped === null) return null;
-  const rounded = swapped.amount.round(decimals);
-  const { insteadOf = { ingredient: line.ingredient, amount: line.amount }, ...rest } = line;
-  const amount = amountText({ amount: rounded.gt(0) ? rounded : smallest, unit: swapped.unit });
+  const amount = written(line.amount, row);
+  if (amount === null) return null;
+  const { insteadOf, ...rest } = line;
   // Back where it began: nothing stands in for anything any more.
-  return insteadOf.ingredient === row.to ? { ...rest, ingredient: row.to, amount: insteadOf.amount } : { ...rest, ingredient: row.to, amount: { ...amount }, insteadOf };
+  if (insteadOf?.ingredient === row.to) return { ...rest, ingredient: row.to, amount: amountBefore(line, insteadOf) };
+  const before = insteadOf ?? { ingredient: line.ingredient, amount: line.amount, gave: line.amount };
+  const gave = before.gave === undefined ? null : written(before.gave, row);
+  return { ...rest, ingredient: row.to, amount, insteadOf: { ...before, ...(gave === null ? {} : { gave }) } };
 }
 
 const withDose = (recipe: Recipe, from: string, to: string): Recipe =>
@@ -85,12 +108,12 @@ function putBackRecipe(recipe: Recipe, now: string, before: string): Recipe {
   if (!recipe.ingredients.some((l) => l.ingredient === now && l.insteadOf?.ingredient === before)) return recipe;
   const ingredients = recipe.ingredients.map((line): IngredientLine => {
     const { insteadOf, ...rest } = line;
-    return line.ingredient === now && insteadOf?.ingredient === before ? { ...rest, ingredient: before, amount: insteadOf.amount } : line;
+    return line.ingredient === now && insteadOf?.ingredient === before ? { ...rest, ingredient: before, amount: amountBefore(line, insteadOf) } : line;
   });
   return withDose({ ...recipe, ingredients }, now, before);
 }
 
-/** The event with what stood there before, exactly as it was written. */
+/** The event with what stood there before: exactly as it was written, or in the proportion in which its line was changed since. */
 export function putBack(event: Event, { now, before }: { readonly now: string; readonly before: string }): Event {
   const recipes = event.recipes.map((recipe) => putBackRecipe(recipe, now, before));
   const { oilBefore, ...shopping } = shoppingOf(event);

@@ -28,8 +28,8 @@ export const ingredientLineSchema = z.looseObject({
   perBowl: z.boolean().default(false),
   /** "to taste": the amount is a start. */
   toTaste: z.boolean().default(false),
-  /** What stood here before a substitution; puts it back. */
-  insteadOf: z.looseObject({ ingredient: idSchema, amount: amountSchema }).optional(),
+  /** What stood here before a substitution; puts it back. `gave`: the amount the substitution wrote; where the line has another by now, it was changed since. */
+  insteadOf: z.looseObject({ ingredient: idSchema, amount: amountSchema, gave: amountSchema.optional() }).optional(),
 });
 
 /** Minutes of a step: fixed + per kilogram of the dish + per batch cooked. */

@@ -52,7 +52,7 @@ const fieldNames: Readonly<Record<string, string>> = {
   source: 'source', portable: 'portable', hot: 'hot', caffeinated: 'with caffeine', sheet: 'sheet', version: 'version', fingerprint: 'fingerprint',
   pots: 'pots', dispensers: 'flasks and urns', stations: 'fry stations', larder: 'larder', prices: 'prices', houseFigures: 'house figures',
   shopping: 'shopping', ownLines: 'own lines', borrowed: 'borrowed', noLoans: 'not to be borrowed', marks: 'marks', shoppers: 'shoppers', ownThings: 'own things', carriesWater: 'water is brought along', oilBefore: 'oil before',
-  section: 'section', line: 'line', when: 'day to buy it', here: 'is here', returned: 'has gone back', bought: 'bought', asked: 'asked for', later: 'later', who: 'who buys it', insteadOf: 'in place of', called: 'what it is called',
+  section: 'section', line: 'line', when: 'day to buy it', here: 'is here', returned: 'has gone back', bought: 'bought', asked: 'asked for', later: 'later', who: 'who buys it', insteadOf: 'in place of', gave: 'amount that came instead', called: 'what it is called',
 };
 
 const named = (names: Readonly<Record<string, string>>, key: string): string => (Object.hasOwn(names, key) ? (names[key] ?? key) : `"${key}"`);

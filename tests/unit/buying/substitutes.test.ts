@@ -115,6 +115,32 @@ describe('a substitution', () => {
       expect(serialiseEvent(back)).toBe(serialiseEvent(start));
     }), { numRuns: 80 });
   });
+  it.each([
+    ['doubled', { amount: '48', unit: 'g' }, '60'], ['in another unit', { amount: '0.048', unit: 'kg' }, '60'], ['halved', { amount: '12', unit: 'g' }, '15'], ['left alone', undefined, '30'],
+  ])('keeps a change of the amount that came after it when it is put back: %s', (_name, amount, before) => {
+    const start = menuEvent([recipeOf('rice', 'grain', { ingredients: [of(30, 'g', 'butter')] })], [adults(5)]);
+    const there = done(start, 'butter.ghee');
+    expect(there.recipes[0]?.ingredients[0]).toMatchObject({ ingredient: 'ghee', amount: { amount: '24', unit: 'g' } });
+    const changed: Event = amount === undefined ? there : { ...there, recipes: there.recipes.map((r) => ({ ...r, ingredients: r.ingredients.map((l) => ({ ...l, amount: { ...amount, unit: amount.unit === 'kg' ? 'kg' : 'g' } })) })) };
+    for (const back of [putBack(changed, { now: 'ghee', before: 'butter' }), done(changed, 'ghee.butter')]) {
+      expect(back.recipes[0]?.ingredients[0]).toMatchObject({ ingredient: 'butter', amount: { amount: before, unit: 'g' } });
+      expect(back.recipes[0]?.ingredients[0]?.insteadOf).toBeUndefined();
+    }
+  });
+  it('keeps a change made between two substitutions', () => {
+    const start = menuEvent([recipeOf('rice', 'grain', { ingredients: [of(30, 'ml', 'sunflower-oil')] })], [adults(5)]);
+    const there = done(start, 'sunflower-oil.rapeseed-oil');
+    const doubled: Event = { ...there, recipes: there.recipes.map((r) => ({ ...r, ingredients: r.ingredients.map((l) => ({ ...l, amount: { amount: '60', unit: 'ml' } })) })) };
+    const further = substitutions.find((s) => s.from === 'rapeseed-oil' && s.to !== 'sunflower-oil' && swapped(doubled, s) !== null);
+    expect(further).toBeDefined();
+    const next = further === undefined ? doubled : (swapped(doubled, further) ?? doubled);
+    for (const pair of standIns(next)) expect(putBack(next, pair).recipes[0]?.ingredients[0]).toMatchObject({ ingredient: 'sunflower-oil', amount: { amount: '60', unit: 'ml' } });
+    expect(standIns(next).length).toBeGreaterThan(0);
+  });
+  it('of a file that does not say what it gave is put back as it was written', () => {
+    const start = menuEvent([recipeOf('rice', 'grain', { ingredients: [{ ...of(48, 'g', 'ghee'), insteadOf: of(30, 'g', 'butter') }] })], [adults(5)]);
+    expect(putBack(start, { now: 'ghee', before: 'butter' }).recipes[0]?.ingredients[0]).toMatchObject({ ingredient: 'butter', amount: { amount: '30', unit: 'g' } });
+  });
   it('back to what it was is no substitution any more', () => {
     const there = done(event, 'sunflower-oil.rapeseed-oil');
     expect(standIns(there)).toEqual([{ now: 'rapeseed-oil', before: 'sunflower-oil' }]);

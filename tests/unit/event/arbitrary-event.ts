@@ -61,6 +61,7 @@ const recipe = (id: string) => whole(0, 4).chain((steps) => fc.record({
   ingredients: fc.array(open(fc.record({
     ingredient: fc.constantFrom('salt', 'spinach', 'sugar'), called: name, amount: open(amount), preparation: text,
     scaling: fc.oneof(fc.constant({ kind: 'linear' }), fc.constant({ kind: 'fixed' }), fc.record({ kind: fc.constant('damped'), exponent: number(0.3, 1) })), perBowl: fc.boolean(), toTaste: fc.boolean(),
+    insteadOf: open(fc.record({ ingredient: fc.constantFrom('ghee', 'butter'), amount: open(amount), gave: open(amount) }, { requiredKeys: ['ingredient', 'amount'] })),
   }, { requiredKeys: ['ingredient', 'amount'] })), { maxLength: 3 }).map((lines) => [{ ingredient: 'leaf', amount: { amount: '10', unit: 'g' } }, ...lines]),
   steps: listOf(ids('step', steps), step(ids('step', steps))), frying, brewing,
   needsTemperatureControl: fc.boolean(), serveHot: fc.boolean(), source: text, notes: text,
