@@ -10,7 +10,11 @@ function thingClaims(resources: Resources, job: Job): readonly Claim[] {
   let from = 0;
   for (const stretch of job.stretches) {
     const to = from + stretch.minutes;
-    for (const need of stretch.needs) for (const profile of profilesOf(resources, need)) claims.push({ profile, amount: need.count, from, to });
+    for (const need of stretch.needs) {
+      for (const profile of profilesOf(resources, need)) claims.push({ profile, amount: need.count, from, to });
+      const power = resources.power.get(need.thing);
+      if (power !== undefined) claims.push({ profile: power.profile, amount: power.watts, from, to });
+    }
     from = to;
   }
   return claims;

@@ -31,6 +31,20 @@ function outsideHours(resources: Resources, p: Placed): boolean {
   return resources.helpers.every(({ person }) => Math.min(person.to, p.job.latest) - Math.max(person.from, p.job.earliest, p.job.notDoneBefore - length) < length);
 }
 
+/** The circuit that carries no more at its time; null when it is not that. */
+function circuitMessage(resources: Resources, p: Placed): Message | null {
+  let from = p.start;
+  for (const stretch of p.job.stretches) {
+    const to = from + stretch.minutes;
+    for (const need of stretch.needs) {
+      const power = resources.power.get(need.thing);
+      if (power !== undefined && power.profile.clashIndex(from, to, power.watts) >= 0) return { id: 'timeline.overload.circuit', params: { circuit: power.circuit, watts: power.watts, carries: power.profile.capacity, from, to } };
+    }
+    from = to;
+  }
+  return null;
+}
+
 function thingMessage(resources: Resources, p: Placed): Message {
   let from = p.start;
   for (const stretch of p.job.stretches) {
@@ -45,7 +59,7 @@ function thingMessage(resources: Resources, p: Placed): Message {
     }
     from = to;
   }
-  return { id: 'timeline.overload.room', params: { minutes: lengthOf(p.job) } };
+  return circuitMessage(resources, p) ?? { id: 'timeline.overload.room', params: { minutes: lengthOf(p.job) } };
 }
 
 /** Why nobody could be found, counted over the helpers. */

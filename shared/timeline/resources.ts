@@ -39,10 +39,19 @@ export interface JobFacts {
   asked: readonly (readonly Helper[])[] | null;
 }
 
+/** Draws so many watts on a circuit. */
+export interface Power {
+  readonly circuit: string;
+  readonly profile: Profile;
+  readonly watts: number;
+}
+
 /** People and things of the day with what is booked on them. */
 export interface Resources {
   readonly helpers: readonly Helper[];
   readonly things: ReadonlyMap<string, Profile>;
+  /** What draws on an electric circuit, by the thing that does: its circuit and its watts. */
+  readonly power: ReadonlyMap<string, Power>;
   /** Times on the days before in which the household sleeps. */
   readonly night: Profile;
   /** Stretches in which a burner has been claimed for pans of oil; pans that share it claim it once. */
@@ -73,6 +82,7 @@ export function resourcesOf(event: Event): Resources {
   for (const p of kitchen.pots) things.set(`pot:${p.id}`, new Profile(1));
   for (const d of kitchen.dispensers) if (d.brewsW !== undefined) things.set(`urn:${d.id}`, new Profile(1));
   for (const p of kitchen.pans) things.set(`pan:${p.id}`, new Profile(1));
+  const power = powerOf(event, things);
   const helpers = event.people.map((person, at): Helper => {
     const busy = new Profile(1);
     busy.add(-1e7, person.from, 1);
@@ -82,7 +92,20 @@ export function resourcesOf(event: Event): Resources {
     return { person, at, busy, booked: 0, atOil: [], atHome };
   });
   const values = dayValues(event);
-  return { helpers, things, night: nights(values), underOil: new Map(), values, asked: new Map(), drawsOn: new Map(), facts: new Map() };
+  return { helpers, things, power, night: nights(values), underOil: new Map(), values, asked: new Map(), drawsOn: new Map(), facts: new Map() };
+}
+
+/** Electric burners and urns on a circuit of the kitchen: what runs together is no more than it carries, less what else hangs on it. Nothing is limited where no circuit is named. */
+function powerOf(event: Event, things: Map<string, Profile>): Map<string, Power> {
+  const { burners, circuits, dispensers } = event.kitchen;
+  const power = new Map<string, Power>();
+  for (const { id, name, volts, amps, otherWatts } of circuits) {
+    const profile = new Profile(Math.max(0, volts * amps - otherWatts));
+    things.set(`circuit:${id}`, profile);
+    for (const b of burners) if (b.circuit === id && (b.kind === 'electric' || b.kind === 'induction')) power.set(`burner:${b.id}`, { circuit: name, profile, watts: b.ratedW });
+    for (const d of dispensers) if (d.circuit === id && d.brewsW !== undefined) power.set(`urn:${d.id}`, { circuit: name, profile, watts: d.brewsW });
+  }
+  return power;
 }
 
 const profiles = ({ helpers, things }: Resources): Profile[] => [...things.values(), ...helpers.flatMap((h) => [h.busy, h.atHome])];

@@ -44,7 +44,11 @@ function usesOf(resources: Resources, p: Placed, start: number, person: string |
   for (const s of p.job.stretches) {
     const to = from + s.minutes;
     if (s.attention > 0) hands.push({ key: person, amount: s.attention, from, to });
-    for (const need of s.needs) for (const profile of profilesOf(resources, need)) things.push({ key: profile, amount: need.count, from, to });
+    for (const need of s.needs) {
+      for (const profile of profilesOf(resources, need)) things.push({ key: profile, amount: need.count, from, to });
+      const power = resources.power.get(need.thing);
+      if (power !== undefined) things.push({ key: power.profile, amount: power.watts, from, to });
+    }
     from = to;
   }
   return { hands, things };

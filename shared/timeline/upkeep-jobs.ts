@@ -95,8 +95,8 @@ export interface Washing {
   readonly job: (k: number) => Job;
 }
 
-/** How much longer than it should a pot stands at most, in steps of a quarter of an hour. Minutes; common practice, no source. */
-const longer = { by: 15, most: 360 };
+/** How much longer than it should a pot stands at most, in steps of half an hour. Minutes; common practice, no source. */
+const longer = { by: 30, most: 240 };
 
 /** Pots to wash, those of the steps that end first before the others. */
 export const potWashing = (takes: DayValues, steps: readonly Placed[]): readonly Washing[] => {

@@ -14,6 +14,8 @@ export const dayClashWords = {
     const away = p.away.length === 0 ? '' : ` (not all the time: ${f.list(p.away)})`;
     return `Between ${f.clock(p.from)} and ${f.clock(p.to)} ${f.number(all.length)} jobs stand in each other's way and ${there}${away}: ${f.list(all)}.`;
   },
+  'timeline.overload.circuit': (p: { readonly circuit: string; readonly watts: number; readonly carries: number; readonly from: number; readonly to: number }, f: Formats) =>
+    `Too much for ${p.circuit} ${f.clock(p.from)}-${f.clock(p.to)}: this takes ${f.number(p.watts)} W, and the circuit carries ${f.number(Math.floor(p.carries))} W for all that runs together. Use a socket of another circuit, or do it at another time.`,
   'timeline.task.fullPot': (p: { readonly dish: string }) => `Pot of ${p.dish}, full until it is served or goes on`,
   'timeline.note.emptyPot': (p: { readonly from: number; readonly until: number }, f: Formats) => `Its pot is wanted: empty it into a bowl at ${f.clock(p.from)}; it would stand there until ${f.clock(p.until)}.`,
   'timeline.note.washLate': 'The pot stands longer than it should before anybody is free to wash it.',
