@@ -7,8 +7,8 @@ import { sectionText } from './shopping-names';
 function lineText(line: ShoppingLine, f: Formats): string {
   const [first, ...more] = line.packs;
   const packs = first === undefined || (more.length === 0 && first.count === 1) ? ''
-    : ` (${line.packs.map((p) => say(f, 'sheets.shopping.packs', { count: p.count, size: f.amount(amountText(p.size)) })).join(' + ')})`;
-  return `[ ] ${line.name}: ${f.amount(amountText(line.buy))}${packs}`;
+    : ` (${line.packs.map((p) => say(f, 'sheets.shopping.packs', { count: p.count, size: f.amountOf(amountText(p.size), line.ingredient) })).join(' + ')})`;
+  return `[ ] ${line.name}: ${f.amountOf(amountText(line.buy), line.ingredient)}${packs}`;
 }
 
 const group = (head: string, lines: readonly string[]): string[] => (lines.length === 0 ? [] : ['', head, ...lines]);

@@ -35,7 +35,7 @@ export function shoppingLines({ buying, event }: Plan, f: Formats): Lines {
   const wanted = buying.lines.filter((line) => line.buy.amount.gt(0));
   const known = [...buying.sections, ...wanted.map((line) => line.section)];
   const bySection = unique(known).flatMap((section) => {
-    const here = wanted.filter((line) => line.section === section).map((line) => say(f, 'report.buy', { name: line.name, buy: amountText(line.buy) }));
+    const here = wanted.filter((line) => line.section === section).map((line) => say(f, 'report.buy', { name: line.name, buy: amountText(line.buy), food: line.ingredient }));
     return here.length === 0 ? [] : [`${sectionText(section, f)}: ${here.join(', ')}`];
   });
   return [

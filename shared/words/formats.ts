@@ -23,6 +23,8 @@ export interface Formats {
   duration(minutes: number): string;
   /** An amount in the cook's units, kitchen-rounded ("1½ cups", "2.4 kg"). */
   amount(amount: AmountWords): string;
+  /** The same for an amount of a food as it is bought: pieces by their own name ("2 heads" of garlic). @param food id of the food. */
+  amountOf(amount: AmountWords, food: string): string;
   /** An amount of a food as this kitchen measures it: by scale, spoon or cup. */
   food(amount: AmountWords, food: string): FoodText;
   /** A temperature given in Celsius, shown in the cook's scale with its sign. */

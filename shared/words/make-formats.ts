@@ -1,5 +1,6 @@
 import { calendarDay, dayNumber, dayOfNumber, monthName, weekdayName } from './calendar';
 import { measuringWords } from './catalogue/measuring';
+import { pieceInName, pieceNames } from './catalogue/pieces';
 import { unitNames, unitsWords, type UnitName } from './catalogue/units';
 import type { AmountWords, Formats } from './formats';
 import { decimalFormat, isSingular, knownLocale, listText, moneyFormat } from './intl';
@@ -74,8 +75,14 @@ export function makeFormats(options: FormatOptions): Formats {
     return `${weekday} ${dayOfMonth} ${monthName(month).slice(0, 3)}`;
   };
 
-  const joined = (parts: readonly { readonly text: string; readonly unit: string }[]): string =>
-    parts.map((p) => withUnit(p.text, p.unit, countOfText(p.text))).join(` ${unitsWords['amount.and']} `);
+  const pieceName = (food: string | undefined): readonly [string, string] | undefined => (food !== undefined && Object.hasOwn(pieceNames, food) ? pieceNames[food] : undefined);
+  const countedFood = (text: string, unit: string, food: string | undefined): string => {
+    const name = unit === 'piece' ? pieceName(food) : undefined;
+    return name === undefined ? withUnit(text, unit, countOfText(text)) : `${text}${gap}${name[countOfText(text) === 1 ? 0 : 1]}`;
+  };
+
+  const joined = (parts: readonly { readonly text: string; readonly unit: string }[], food?: string): string =>
+    parts.map((p) => countedFood(p.text, p.unit, food)).join(` ${unitsWords['amount.and']} `);
 
   const formats: Formats = {
     number,
@@ -102,15 +109,16 @@ export function makeFormats(options: FormatOptions): Formats {
       return whole % 60 === 0 ? hours : `${hours} ${whole % 60}${gap}${unitsWords['time.min']}`;
     },
     amount: (amount) => joined(options.showAmount(amount)),
+    amountOf: (amount, food) => joined(options.showAmount(amount), food),
     food(amount, food) {
       const shown = options.showFood?.(amount, food);
-      if (shown === undefined) return { text: formats.amount(amount), beside: '', rounding: '' };
+      if (shown === undefined) return { text: formats.amountOf(amount, food), beside: '', rounding: '' };
       const { off, way, spread, grams, millilitres, exact } = shown;
       const beside = way === 'noScale' ? measuringWords['measuring.lessSure']({ spread, off }, formats)
         : way === 'unmeasured' || way === 'nothing' ? measuringWords[`measuring.${way}`]
           : way === 'spoon' && grams !== null ? formats.figure(Math.round(grams * 10) / 10, 'g')
             : millilitres === undefined ? '' : formats.figure(Math.round(millilitres * 10) / 10, 'ml');
-      return { text: joined(shown.parts), beside, rounding: way === 'noScale' || Math.abs(off) < 0.01 ? '' : measuringWords['measuring.rounded']({ off, exact: exact === undefined ? null : exact.map((p) => withUnit(p.text, p.unit, countOfText(p.text))).join(' ') }, formats) };
+      return { text: joined(pieceInName(food) ? shown.parts.map((p) => (p.unit === 'piece' ? { ...p, unit: '' } : p)) : shown.parts, food), beside, rounding: way === 'noScale' || Math.abs(off) < 0.01 ? '' : measuringWords['measuring.rounded']({ off, exact: exact === undefined ? null : exact.map((p) => withUnit(p.text, p.unit, countOfText(p.text))).join(' ') }, formats) };
     },
     degrees(celsius) {
       return us ? `${number(celsius * 1.8 + 32)}${gap}${unitsWords['degrees.fahrenheit']}` : `${number(celsius)}${gap}${unitsWords['degrees.celsius']}`;

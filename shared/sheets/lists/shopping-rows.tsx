@@ -3,7 +3,6 @@ import { wholeNeed, type ShoppingLine } from '../../buying';
 import { settle } from '../../household';
 import { amountOf, amountText } from '../../measure';
 import { say, sayMessage } from '../../words';
-import { amountWords } from '../amounts';
 import { shiftDay } from '../calendar';
 import { TickBox } from '../paper/marks';
 import { isChanged, Was } from '../reprint';
@@ -12,7 +11,7 @@ import type { PrintedRow, Reprint, SheetContext } from '../types';
 /** Packs by number and size; nothing for one single pack, which says the same as the amount. */
 function packsOf(line: ShoppingLine, { formats: f }: SheetContext): string {
   if (line.packs.length === 1 && line.packs[0]?.count === 1) return '';
-  return line.packs.map((pack) => say(f, 'sheets.shopping.packs', { count: pack.count, size: amountWords(f, pack.size) }).replaceAll(' ', '\u00a0')).join(' + ');
+  return line.packs.map((pack) => say(f, 'sheets.shopping.packs', { count: pack.count, size: f.amountOf(amountText(pack.size), line.ingredient) }).replaceAll(' ', '\u00a0')).join(' + ');
 }
 
 /** The day of the second trip, `YYYY-MM-DD`, when it buys this line: what does not keep as long as the first trip is early. */
@@ -36,7 +35,7 @@ function remarks(line: ShoppingLine, shared: boolean, context: SheetContext): st
   const { formats: f } = context;
   return [
     ...whenWords(line, context),
-    ...(line.larder.amount.gt(0) ? [say(f, 'sheets.shopping.house', { amount: amountWords(f, line.larder) })] : []),
+    ...(line.larder.amount.gt(0) ? [say(f, 'sheets.shopping.house', { amount: f.amountOf(amountText(line.larder), line.ingredient) })] : []),
     ...(line.reserve === undefined ? [] : [say(f, 'buying.reserve', { amount: amountText(amountOf(line.reserve.value, line.need.unit)) })]),
     ...(line.note === null ? [] : [sayMessage(f, line.note).replace(/\.$/, '')]),
     ...(line.optional ? [say(f, 'sheets.shopping.optional')] : []),
@@ -53,7 +52,7 @@ function usesOf(line: ShoppingLine, { formats: f, names }: SheetContext): string
 }
 
 /** A line as it stands on paper: what is to be bought of it. */
-export const printedLine = (line: ShoppingLine, { formats: f }: SheetContext): PrintedRow => ({ key: line.key, name: line.name, cells: { buy: amountWords(f, line.buy) } });
+export const printedLine = (line: ShoppingLine, { formats: f }: SheetContext): PrintedRow => ({ key: line.key, name: line.name, cells: { buy: f.amountOf(amountText(line.buy), line.ingredient) } });
 
 interface RowsProps {
   readonly costs: boolean;
@@ -73,7 +72,7 @@ function Line({ line, costs, shared, reprint, context }: RowsProps & { readonly 
       <td className="tickcell"><TickBox small /></td>
       <td className="n"><strong>{row.cells['buy']}</strong><Was reprint={reprint} row={row} cell="buy" />{packs !== '' && <><br /><span className="small">{packs}</span></>}</td>
       <td><strong>{line.name}</strong>{remark !== '' && <><br /><span className="small">{remark}</span></>}</td>
-      <td className="n small">{amountWords(f, wholeNeed(line))}</td>
+      <td className="n small nowrap">{f.amountOf(amountText(wholeNeed(line)), line.ingredient)}</td>
       <td className="small">{usesOf(line, context)}</td>
       {costs && <td className="n small nowrap">{line.cost === undefined ? '' : f.money(line.cost)}</td>}
     </tr>

@@ -35,7 +35,7 @@ export const reportWords = {
   'report.dish.cup': (p: { readonly name: string; readonly portions: number; readonly total: AmountWords }, f) => `${p.name}: ${counted(f, p.portions, 'cup', 'cups')}, ${f.amount(p.total)}`,
   'report.dish.portion': (p: { readonly name: string; readonly portions: number; readonly total: AmountWords }, f) => `${p.name}: ${counted(f, p.portions, 'portion', 'portions')}, ${f.amount(p.total)}`,
   'report.noDishes': 'no dishes yet',
-  'report.buy': (p: { readonly name: string; readonly buy: AmountWords }, f) => `${p.name} ${f.amount(p.buy)}`,
+  'report.buy': (p: { readonly name: string; readonly buy: AmountWords; readonly food: string }, f) => `${p.name} ${f.amountOf(p.buy, p.food)}`,
   'report.cost': (p: { readonly cost: string }, f) => `known prices add up to ${f.money(p.cost)}`,
   'report.unknown': (p: { readonly names: readonly string[] }, f) => `not in the tables, so listed as the recipe measures it: ${f.list(p.names)}`,
   'report.allInHouse': 'everything is in the house',

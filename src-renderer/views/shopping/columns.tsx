@@ -28,7 +28,7 @@ function size(line: ShoppingLine): number {
 }
 
 /** Packs by number and size; nothing for one single pack, which says the same as the amount. */
-const packWords = (line: ShoppingLine, t: Speaker): string => (line.packs.length === 1 && line.packs[0]?.count === 1 ? '' : t.formats.list(line.packs.map((p) => t('sheets.shopping.packs', { count: p.count, size: t.formats.amount(amountText(p.size)) }).replaceAll(' ', '\u00a0'))));
+const packWords = (line: ShoppingLine, t: Speaker): string => (line.packs.length === 1 && line.packs[0]?.count === 1 ? '' : t.formats.list(line.packs.map((p) => t('sheets.shopping.packs', { count: p.count, size: t.formats.amountOf(amountText(p.size), line.ingredient) }).replaceAll(' ', '\u00a0'))));
 
 const order = { open: 0, part: 1, later: 2, bought: 3, house: 4 } as const;
 
@@ -62,7 +62,7 @@ const entersHouse = (line: ShoppingLine): boolean => line.kind !== 'own' && line
 
 /** Columns of the shopping table. */
 export function shoppingColumns({ t, names, day, readOnly, open, onOpen }: ColumnContext): readonly DataColumn<ShoppingLine>[] {
-  const amount = (a: AmountText): string => t.formats.amount(a);
+  const amount = (a: AmountText, line: ShoppingLine): string => t.formats.amountOf(a, line.ingredient);
   return [
     {
       id: 'bought', accessorFn: (l) => order[l.state], header: t('view.shopping.bought'), sortFn: 'basic',
@@ -76,14 +76,14 @@ export function shoppingColumns({ t, names, day, readOnly, open, onOpen }: Colum
       id: 'need', accessorFn: (l) => l.needFigure.value, header: t('view.shopping.need'), sortFn: 'basic',
       cell: ({ row: { original: l } }) => (
         <>
-          <FigureButton figure={l.needFigure} title={t('view.shopping.needOf', { ingredient: l.name })}>{amount(amountText(wholeNeed(l)))}</FigureButton>
+          <FigureButton figure={l.needFigure} title={t('view.shopping.needOf', { ingredient: l.name })}>{amount(amountText(wholeNeed(l)), l)}</FigureButton>
           {l.reserve !== undefined && <span className={styles['packs']}><FigureButton figure={l.reserve} title={t('view.shopping.reserveOf', { ingredient: l.name })}>{t('buying.reserve', { amount: amountText(amountOf(l.reserve.value, l.need.unit)) })}</FigureButton></span>}
         </>
       ),
     },
     {
       id: 'larder', accessorFn: (l) => l.larder.amount.toNumber(), header: t('view.shopping.larder'), sortFn: 'basic',
-      cell: ({ row: { original: l } }) => (readOnly || !entersHouse(l) ? (l.larder.amount.gt(0) ? amount(amountText(l.larder)) : '') : (
+      cell: ({ row: { original: l } }) => (readOnly || !entersHouse(l) ? (l.larder.amount.gt(0) ? amount(amountText(l.larder), l) : '') : (
         <div className={styles['house']}>
           <NumberField
             label={t('view.shopping.larderOf', { ingredient: l.name })} bare value={l.larder.amount.gt(0) ? l.larder.amount.toNumber() : null} unit={t.loose(`unit.${l.larder.unit}`, { count: 2 })}
@@ -95,7 +95,7 @@ export function shoppingColumns({ t, names, day, readOnly, open, onOpen }: Colum
     {
       id: 'buy', accessorFn: size, header: t('view.shopping.buy'), sortFn: 'basic',
       cell: ({ row: { original: l } }) => (l.buy.amount.gt(0)
-        ? <><FigureButton figure={l.buyFigure} title={t('view.shopping.buyOf', { ingredient: l.name })}><strong>{amount(amountText(l.buy))}</strong></FigureButton><span className={styles['packs']}>{packWords(l, t)}</span></> : '–'),
+        ? <><FigureButton figure={l.buyFigure} title={t('view.shopping.buyOf', { ingredient: l.name })}><strong>{amount(amountText(l.buy), l)}</strong></FigureButton><span className={styles['packs']}>{packWords(l, t)}</span></> : '–'),
     },
     { id: 'when', accessorFn: (l) => l.when ?? l.keepsDays ?? 9999, header: t('view.shopping.when'), sortFn: 'basic', cell: ({ row: { original: l } }) => <div className={styles['when']}>{whenWords(l, day, t)}</div> },
     {
@@ -103,10 +103,10 @@ export function shoppingColumns({ t, names, day, readOnly, open, onOpen }: Colum
       cell: ({ row: { original: l } }) => (
         <div className={styles['price']}>
           {!readOnly && (
-            <NumberField label={t('view.shopping.priceOf', { ingredient: l.name, per: amount(amountText(l.price.per)) })} bare value={l.price.price === null ? null : Number(l.price.price)} min={0} max={1_000_000} decimals={2}
+            <NumberField label={t('view.shopping.priceOf', { ingredient: l.name, per: amount(amountText(l.price.per), l) })} bare value={l.price.price === null ? null : Number(l.price.price)} min={0} max={1_000_000} decimals={2}
               onClear={() => setPackPrice(l, null)} onCommit={(v) => setPackPrice(l, v)} />
           )}
-          <span className={styles['for']}>{t('view.shopping.per', { per: amount(amountText(l.price.per)) })}</span>
+          <span className={styles['for']}>{t('view.shopping.per', { per: amount(amountText(l.price.per), l) })}</span>
           {l.costFigure !== undefined && l.cost !== undefined && Number(l.cost) > 0 && <FigureButton figure={l.costFigure} title={t('view.shopping.costOf', { ingredient: l.name })}>{t.formats.money(l.cost)}</FigureButton>}
         </div>
       ),

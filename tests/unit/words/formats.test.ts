@@ -124,3 +124,16 @@ describe('dates', () => {
     expect(f.date('2024-02-29')).toBe('Thursday 29 February');
   });
 });
+
+describe('pieces of a food', () => {
+  const f = makeFormats({ locale: 'en-GB', clock: '24', day: '2026-12-12', currency: 'EUR', units: 'metric', showAmount: ({ amount, unit }) => [{ text: amount, unit }], showFood: ({ amount, unit }) => ({ parts: [{ text: amount, unit }], off: 0, way: 'plain', spread: 0, grams: null }) });
+  const said = (amount: string, unit: string, food: string): string => f.amountOf({ amount, unit }, food).replaceAll('\u00a0', ' ');
+  it.each([['2', 'piece', 'garlic', '2 heads'], ['1', 'piece', 'garlic', '1 head'], ['6', 'piece', 'lime-juice-fresh', '6 limes'], ['3', 'piece', 'cinnamon-stick', '3 sticks'], ['3', 'bunch', 'parsley', '3 bunches'], ['4', 'clove', 'garlic', '4 cloves'], ['5', 'piece', 'moon-root', '5 pieces'], ['500', 'g', 'garlic', '500 g']])('%s %s of %s: %s', (amount, unit, food, text) => {
+    expect(said(amount, unit, food)).toBe(text);
+  });
+  it('are a number alone beside a name that says what they are', () => {
+    expect(f.food({ amount: '6', unit: 'piece' }, 'egg').text).toBe('6');
+    expect(f.food({ amount: '2', unit: 'piece' }, 'garlic').text.replace('\u00a0', ' ')).toBe('2 heads');
+    expect(f.food({ amount: '2', unit: 'piece' }, 'moon-root').text.replace('\u00a0', ' ')).toBe('2 pieces');
+  });
+});
