@@ -15,6 +15,9 @@ export interface MostOff {
   readonly weighed: number | null;
 }
 
+/** Grams from which the bound of weighed amounts is told. */
+export const weighedFromG = (scaleStepG: number): number => Math.max(30, 5 * scaleStepG);
+
 /** The largest rounding of 200 amounts spread over what a kitchen measures: a bound to judge a jug or a scale by. */
 export function mostOff(system: 'metric' | 'us', onHand: OnHand): MostOff {
   const { scaleStepG } = onHand;

@@ -46,8 +46,8 @@ const forTheCold = ({ safety }: Plan): LoanIdea[] => safety.findings.filter((f) 
 /** Boxes and gas that would have to be bought for one day. */
 function inPlaceOfBuying({ buying }: Plan): LoanIdea[] {
   return buying.lines.filter((l) => l.kind === 'thing' && l.buy.amount.gt(0)).flatMap((line): LoanIdea[] => {
-    if (line.ingredient === 'food-boxes') return [{ id: 'food-boxes', name: { id: 'loan.boxes' }, count: Math.ceil(line.buy.amount.toNumber()), why: { id: 'loan.why.boxes' }, figure: line.needFigure }];
-    return line.ingredient === 'gas-bottle' ? [{ id: 'gas-bottle', name: { id: 'loan.gas', params: { kg: line.buy.amount.toNumber() } }, count: 1, why: { id: 'loan.why.gas', params: { kg: line.needFigure.value, has: line.larder.amount.toNumber() } }, figure: line.needFigure }] : [];
+    if (line.ingredient === 'food-boxes') return [{ id: 'food-boxes', name: { id: 'loan.boxes' }, count: Math.ceil(line.need.amount.minus(line.larder.amount).minus(line.bought.amount).toNumber()), why: { id: 'loan.why.boxes' }, figure: line.needFigure }];
+    return line.ingredient === 'gas-bottle' ? [{ id: 'gas-bottle', name: { id: 'loan.gas', params: { kg: Math.ceil(line.need.amount.minus(line.larder.amount).toNumber() * 10 - 1e-9) / 10 } }, count: 1, why: { id: 'loan.why.gas', params: { kg: line.needFigure.value, has: line.larder.amount.toNumber() } }, figure: line.needFigure }] : [];
   });
 }
 

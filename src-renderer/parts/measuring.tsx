@@ -1,6 +1,6 @@
 import { onHand, type Measuring as MeasuringSettings } from '../../shared/event';
 import { setPreference } from '../../shared/edit';
-import { handMeasureIds, mostOff } from '../../shared/measure';
+import { handMeasureIds, mostOff, weighedFromG } from '../../shared/measure';
 import { useMemo } from 'react';
 import { useDocument } from '../app/document';
 import { useSpeaker } from '../app/speak';
@@ -52,7 +52,7 @@ export function Measuring() {
           ))}
         </fieldset>
       </div>
-      <p className={styles['bound']}>{bound.poured === null ? t('measuring.pours.none') : t('measuring.pours', { off: bound.poured })} {bound.weighed === null || there.scaleStepG === null ? '' : t('measuring.weighs', { off: bound.weighed, from: Math.max(30, 5 * there.scaleStepG) })}</p>
+      <p className={styles['bound']}>{bound.poured === null ? t('measuring.pours.none') : t('measuring.pours', { off: bound.poured })} {bound.weighed === null || there.scaleStepG === null ? '' : t('measuring.weighs', { off: bound.weighed, from: weighedFromG(there.scaleStepG) })}</p>
     </ViewSection>
   );
 }

@@ -15,7 +15,7 @@ import { isChanged, Since, Was } from '../reprint';
 import type { PrintedRow, Reprint, SheetContext, SheetDraft } from '../types';
 import { CookingNotes } from './cooking-notes';
 import { madeAhead, type AheadJob, type KeepingPlace } from './ahead';
-import { Amounts, printedAmounts } from './weigh';
+import { Amounts, printedAmounts, Rounding } from './weigh';
 
 const placeWords: Readonly<Record<KeepingPlace, PlainWordId>> = {
   counter: 'sheets.prep.place.counter', hot: 'sheets.prep.place.hot', cold: 'sheets.prep.place.cold', freezer: 'sheets.prep.place.freezer',
@@ -97,6 +97,7 @@ export function prepDrafts(context: SheetContext): readonly SheetDraft[] {
       <KeptTable context={context} />
       <CookingNotes context={context} />
       <h2>{say(f, 'sheets.prep.weigh')}</h2>
+      <Rounding context={context} />
       {dishes.map((dish) => <Amounts key={dish.id} dish={dish} reprint={reprint} context={context} />)}
     </>
   );

@@ -1,5 +1,7 @@
 import type { ReactElement } from 'react';
+import { onHand } from '../../event';
 import { reserveBowls } from '../../frying';
+import { mostOff, weighedFromG } from '../../measure';
 import type { DishPlan, ScaledLine } from '../../menu';
 import { say } from '../../words';
 import { amountWords, linesWords, measureWords } from '../amounts';
@@ -24,6 +26,22 @@ function printedLine(dish: DishPlan, line: ScaledLine, at: number, context: Shee
 /** The lines of a dish for the next print. */
 export const printedAmounts = (dish: DishPlan, context: SheetContext): readonly PrintedRow[] => atOnce(dish).map((line, at) => printedLine(dish, line, at, context));
 
+/** An amount of more signs than this may be broken, so that the food beside it has room. */
+const longAmount = 14;
+
+/** By how much amounts on this sheet are rounded at most, with what there is to measure with. */
+export function Rounding({ context: { plan, formats: f } }: { readonly context: SheetContext }): ReactElement {
+  const { preferences } = plan.event;
+  const there = onHand(preferences);
+  const bound = mostOff(preferences.units, there);
+  return (
+    <p className="small">
+      {bound.poured === null ? say(f, 'measuring.pours.none') : say(f, 'measuring.pours', { off: bound.poured })}
+      {bound.weighed !== null && there.scaleStepG !== null && ` ${say(f, 'measuring.weighs', { off: bound.weighed, from: weighedFromG(there.scaleStepG) })}`}
+    </p>
+  );
+}
+
 /** What is weighed for a dish; on a reprint a bar beside what changed, the old amount in brackets. */
 export function Amounts({ dish, reprint, context }: { readonly dish: DishPlan; readonly reprint: Reprint | null; readonly context: SheetContext }): ReactElement {
   const { plan, formats: f, names } = context;
@@ -36,7 +54,7 @@ export function Amounts({ dish, reprint, context }: { readonly dish: DishPlan; r
       <ul className="lines">
         {atOnce(dish).map((line, at) => {
           const row = printedLine(dish, line, at, context);
-          return <li key={row.key} className={isChanged(reprint, row) ? 'changed' : undefined}><span>{lineText(line, context)}</span><strong className="nowrap">{row.cells['amount']}<Was reprint={reprint} row={row} cell="amount" /></strong></li>;
+          return <li key={row.key} className={isChanged(reprint, row) ? 'changed' : undefined}><span>{lineText(line, context)}</span><strong className={(row.cells['amount'] ?? '').length > longAmount ? 'n' : 'nowrap'}>{row.cells['amount']}<Was reprint={reprint} row={row} cell="amount" /></strong></li>;
         })}
       </ul>
       {reserve !== undefined && <p className="small">{say(f, 'sheets.prep.reserve', { late: reserve.numbers.length, all: reserve.all })}</p>}

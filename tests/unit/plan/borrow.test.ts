@@ -44,7 +44,8 @@ describe('what the plan would have somebody borrow', () => {
     const gas = ideasOf(onGas).find((i) => i.id === 'gas-bottle');
     expect(gas?.figure?.value).toBe(plan(onGas).day.gasNeed?.wantedKg.value);
     const boxes = ideasOf(demo).find((i) => i.id === 'food-boxes');
-    expect(boxes?.count).toBe(Number(plan(demo).buying.lines.find((l) => l.ingredient === 'food-boxes')?.buy.amount));
+    expect(boxes?.count).toBe(boxes?.figure?.value);
+    expect(boxes?.figure?.value).toBe(Number(plan(demo).buying.lines.find((l) => l.ingredient === 'food-boxes')?.need.amount));
   });
   it('another pan, or a stronger burner, where the fry line cannot keep up', () => {
     const weak = kitchen({ burners: demo.kitchen.burners.map((b) => ({ ...b, ratedW: Math.min(b.ratedW, 900) })) });
