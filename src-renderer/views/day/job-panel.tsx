@@ -50,7 +50,7 @@ export function JobPanel({ task, names, onChoose }: { readonly task: Task; reado
         <strong>{t('view.day.whenWho', { from: task.start, to: task.end, who: task.who.length > 0 ? f.list(task.who.map(names.person)) : t(task.attention === 0 ? 'sheets.day.byItself' : 'sheets.day.nobody') })}</strong>
         {task.held !== undefined && <span className={styles['heldWord']}>{t(`view.day.held.${task.held}`)}</span>}
       </p>
-      {late.map((o) => <p key={`${o.task} ${o.message.id}`} role="status" className={styles['clash']}><Mark kind="watch" /> {!last.has(o.task) && <>{t.message(tasks.find((x) => x.id === o.task)?.name ?? task.name)}: </>}{t.message(o.message)}</p>)}
+      {late.map((o) => <p key={`${o.task} ${o.message.id}`} role="status" className={styles['clash']}><Mark kind="watch" /> {!last.has(o.task) && <>{t.message(tasks.find((x) => x.id === o.task)?.name ?? task.name)}: </>}{t.message(o.message)}{o.clash !== undefined && <> {t.message(o.clash.message)}</>}</p>)}
       <dl className={styles['panelFacts']}>
         <div><dt>{t('view.day.whyHere')}</dt><dd>{why(task, names, t)}</dd></div>
         {task.needs.length > 0 && <div><dt>{t('view.day.with')}</dt><dd>{task.needs.map((n) => t('sheets.day.thing', { thing: names.thing(n.thing), count: n.count })).join(', ')}</dd></div>}

@@ -38,11 +38,10 @@ function Ways({ late, ways, fresh }: ListProps) {
 
 function Clash({ trouble, alone, ways, fresh }: Omit<ListProps, 'late'> & { readonly trouble: Trouble; readonly alone: boolean }) {
   const t = useSpeaker();
-  const [one, ...more] = trouble.sentences;
   return (
     <li>
       <strong>{t.message(trouble.title)}</strong>
-      {more.length === 0 && one !== undefined ? <span> {t.message(one)}</span> : <ul className={styles['jobs']}>{trouble.sentences.map((m, i) => <li key={i}>{t.message(m)}</li>)}</ul>}
+      {trouble.clashes.length === 1 ? trouble.sentences.map((m, i) => <span key={i}> {t.message(m)}</span>) : <ul className={styles['jobs']}>{trouble.sentences.map((m, i) => <li key={i}>{t.message(m)}</li>)}</ul>}
       {!alone && <details className={styles['own']}><summary>{t('view.day.way.own')}</summary><Ways late={[trouble]} ways={ways} fresh={fresh} /></details>}
     </li>
   );

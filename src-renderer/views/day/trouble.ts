@@ -34,15 +34,18 @@ function roleForAll(stretch: readonly Late[]): string | null {
   return first?.find((role) => rest.every((roles) => roles.includes(role))) ?? null;
 }
 
+/** The smallest set of jobs that clash, where it is known. */
+const clashing = ({ overload }: Late): Message[] => (overload.clash === undefined ? [] : [overload.clash.message]);
+
 function joined(stretch: readonly Late[]): Trouble {
   const [one] = stretch;
   if (one === undefined) throw new Error('a stretch has at least one job');
-  if (stretch.length === 1) return { key: `late ${one.overload.task}`, at: one.first.start, title: { id: 'board.jobLate', params: { at: one.first.start, job: one.first.name } }, sentences: [one.overload.message], clashes: [one.overload.task] };
+  if (stretch.length === 1) return { key: `late ${one.overload.task}`, at: one.first.start, title: { id: 'board.jobLate', params: { at: one.first.start, job: one.first.name } }, sentences: [one.overload.message, ...clashing(one)], clashes: [one.overload.task] };
   const to = Math.max(...stretch.map(endOf));
   return {
     key: `late ${stretch.map((late) => late.overload.task).join(' ')}`, at: one.first.start,
     title: { id: 'board.moreHelpers', params: { helpers: handsWanted(stretch), from: one.first.start, to, jobs: stretch.length, role: roleForAll(stretch) } },
-    sentences: stretch.map((late) => ({ id: 'board.jobLateWhy', params: { at: late.first.start, job: late.first.name, why: late.overload.message } })),
+    sentences: [...stretch.map((late): Message => ({ id: 'board.jobLateWhy', params: { at: late.first.start, job: late.first.name, why: late.overload.message } })), ...clashing(one)],
     clashes: stretch.map((late) => late.overload.task),
   };
 }

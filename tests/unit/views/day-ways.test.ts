@@ -1,7 +1,10 @@
+import { readFileSync } from 'node:fs';
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { ClashRemedies, DayRemedy } from '../../../shared/timeline';
-import type { Trouble } from '../../../src-renderer/views/day/trouble';
+import { parseEvent } from '../../../shared/event';
+import { plan } from '../../../shared/plan';
+import { troubles, type Trouble } from '../../../src-renderer/views/day/trouble';
 import { waysOf } from '../../../src-renderer/views/day/ways';
 
 const trouble = (...clashes: string[]): Trouble => ({ key: clashes.join(' '), at: 600, title: { id: 'timeline.task.serve' }, sentences: [], clashes });
@@ -39,5 +42,19 @@ describe('ways out', () => {
         expect(way.ends).toBeGreaterThanOrEqual(ways[at + 1]?.ends ?? 1);
       }
     }));
+  });
+});
+
+describe('what does not fit', () => {
+  it('names the clashing set behind its sentence, and the clashes it is made of', () => {
+    const read = parseEvent(readFileSync('assets/app/demo/school-fair-stall.brimful', 'utf8'));
+    if (!read.ok) throw new Error('the demo does not open');
+    const made = plan(read.event);
+    const [first, second] = made.day.tasks.filter((t) => t.attention > 0 && t.who.length > 0);
+    if (first === undefined || second === undefined) throw new Error('the demo has jobs');
+    const message = { id: 'timeline.overload.early', params: { minutes: 5 } } as const;
+    const set = { tasks: [first.id, second.id], message: { id: 'timeline.clash.things', params: { thing: 'burner', has: 1, from: 600, to: 640, jobs: [first.name, second.name] } } } as const;
+    const told = troubles({ ...made, day: { ...made.day, overloads: [{ task: first.id, lateMinutes: 0, also: [], message, clash: set }, { task: second.id, lateMinutes: 0, also: [], message }] } });
+    expect(told.map((o) => [o.clashes, o.sentences])).toEqual([[[first.id], [message, set.message]], [[second.id], [message]]]);
   });
 });
