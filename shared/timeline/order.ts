@@ -78,7 +78,7 @@ function placeInOrder(resources: Resources, { jobs: queue, after, waiting }: Que
     const job = queue[at];
     if (job === undefined) break;
     const next = before[at] ?? Number.POSITIVE_INFINITY;
-    const made = placeWithPots(resources, job, rangeOf(job, next, Number.NEGATIVE_INFINITY), Math.min(next, job.latest));
+    const made = placeWithPots(resources, job, rangeOf(job, next, Number.NEGATIVE_INFINITY), Number.isFinite(next) ? next : job.latest);
     placed.push(made);
     for (const earlier of after[at] ?? []) {
       before[earlier] = Math.min(before[earlier] ?? 0, made.start);
