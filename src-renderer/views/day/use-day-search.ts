@@ -10,7 +10,7 @@ import workerUrl from '../../app/improve-worker?worker&url';
 /** An event that has stood still so long is worth a search, in milliseconds. */
 const restMs = 600;
 /** The search is the same whenever it is made: its start number, and how many days it lays out. */
-const look = { startNumber: 7, budget: 150 };
+const look = { startNumber: 7, budget: 90 };
 
 /** What was found for the event as it stands; `better` is null while it is looked for. `ways` are those found last: of this very event only when `fresh`. */
 export interface DaySearch {
