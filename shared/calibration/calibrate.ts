@@ -1,5 +1,6 @@
 import { burnerSchema, fryingSchema, type Event, type Trial } from '../event';
 import type { Figure } from '../figure';
+import { waterLostTold } from '../frying';
 import type { Message } from '../words';
 import { askedOf } from './heat';
 import { netByFall, netByTime, usefulPower, usefulShare } from './power';
@@ -62,7 +63,7 @@ export function calibrate(event: Event, trial: Trial): Calibration {
   const burner = event.kitchen.burners[s.burnerAt];
   const had: Readonly<Record<Told, { readonly of: string; readonly before: number; readonly figure: Figure | null }>> = {
     pieceBatterG: { of: s.recipe, before: s.frying.pieceBatterG, figure: piece }, fryMinutes: { of: s.recipe, before: s.frying.fryMinutes, figure: minutes },
-    oilUptakeKgPerKg: { of: s.recipe, before: s.frying.oilUptakeKgPerKg, figure: oil }, waterLostKgPerKg: { of: s.recipe, before: s.frying.waterLostKgPerKg, figure: lost },
+    oilUptakeKgPerKg: { of: s.recipe, before: s.frying.oilUptakeKgPerKg, figure: oil }, waterLostKgPerKg: { of: s.recipe, before: s.frying.waterLostKgPerKg, figure: lost === null ? null : waterLostTold(event, s.frying, s.ofRecipe, lost) },
     usefulShare: { of: burner?.id ?? '', before: shareBefore(s), figure: share },
   };
   const told = toldOrder.flatMap((id) => { const { figure, ...rest } = had[id]; return figure === null ? [] : [{ told: id, figure, ...rest }]; });

@@ -1,4 +1,4 @@
-import { batterHeat } from '../frying';
+import { batterHeat, crustHeat, waterLostAt } from '../frying';
 import { divide, exponential, figure, minus, plus, times, worked, type Figure, type Term } from '../figure';
 import { settle, settledTerm } from '../household';
 import { boilingPoint } from '../kitchen';
@@ -30,14 +30,15 @@ export function askedOf(s: TrialSubject, piece: Figure | null, minutes: Figure |
   const pieces = s.measured('pieces', 'trial.term.pieces', trial.pieces, 'pieces', 'pieces');
   const grams = piece ?? s.ofRecipe('grams', 'frying.term.pieceGrams', frying.pieceBatterG, 'g');
   const loadKg = figure((trial.pieces * Number(grams.value)) / 1000, 'kg', () => ({ rule: 'trial.load', terms: [pieces, termOf('grams', 'frying.term.pieceGrams', grams)], sum: divide(times('pieces', 'grams'), 1000) }));
-  const water = lost ?? s.ofRecipe('lost', 'frying.term.waterLost', frying.waterLostKgPerKg, 'kg/kg');
-  const perKg = batterHeat({ water: frying.waterFraction, lost: Number(water.value), from: frying.batterC, to: boil.value, waterCp: cw.value, solidsCp: cs.value, latent: latent.value });
+  const water = lost ?? waterLostAt(event, frying, s.ofRecipe);
+  const crust = crustHeat(event, frying, s.ofRecipe);
+  const perKg = batterHeat({ water: frying.waterFraction, lost: water.value, from: frying.batterC, to: boil.value, waterCp: cw.value, solidsCp: cs.value, latent: latent.value }) + crust.value;
   const rise = minus('boil', 'batter');
   const heat = figure(loadKg.value * perKg, 'kJ', () => ({
     rule: 'trial.heat',
-    terms: [worked('load', { word: 'trial.term.load' }, loadKg), s.ofRecipe('water', 'frying.term.water', frying.waterFraction, ''), termOf('lost', 'frying.term.waterLost', water),
+    terms: [worked('load', { word: 'trial.term.load' }, loadKg), s.ofRecipe('water', 'frying.term.water', frying.waterFraction, ''), worked('lost', { word: 'frying.term.waterLost' }, water), worked('crust', { word: 'frying.term.crust' }, crust),
       s.ofRecipe('batter', 'frying.term.batterC', frying.batterC, 'degC'), worked('boil', { word: 'kitchen.term.boilingPoint' }, boil), settledTerm('cw', cw), settledTerm('cs', cs), settledTerm('latent', latent)],
-    sum: times('load', plus(times('water', 'cw', rise), times(minus(1, 'water'), 'cs', rise), times('lost', 'latent'))),
+    sum: times('load', plus(times('water', 'cw', rise), times(minus(1, 'water'), 'cs', rise), times('lost', 'latent'), 'crust')),
   }));
   const fryMinutes = minutes ?? s.ofRecipe('fry', 'frying.term.fryMinutes', frying.fryMinutes, 'min');
   const fade = (60 * Number(fryMinutes.value)) / tau.value;

@@ -25,8 +25,8 @@ export function madeNotes(event: Event, line: DrinkLine, dishes: readonly DishPl
   if (sweet.length > 0 && mine.length > 0) {
     const grams = sweetGrams(sweet, mine);
     const cups = Math.max(1, dish.portions.value);
-    if (apartOf(dish.recipe).length > 0) notes.push(grams === null ? { id: 'drinks.note.sugarBeside' } : { id: 'drinks.note.sugarApart', params: { grams } });
-    else notes.push(grams === null ? { id: 'drinks.note.sweetened' } : { id: 'drinks.note.sugarIn', params: { grams: grams / cups } });
+    if (apartOf(dish.recipe).length > 0) notes.push(grams === null ? { id: 'drinks.note.sugarBeside' } : { id: 'drinks.note.sugarApart', params: { grams: Math.round(grams) } });
+    else notes.push(grams === null ? { id: 'drinks.note.sweetened' } : { id: 'drinks.note.sugarIn', params: { grams: grams / cups < 10 ? Math.round((grams / cups) * 2) / 2 : Math.round(grams / cups) } });
   }
   if (brewing.hot) notes.push(...caffeineNote(dish, dishes));
   if (isMilkDrink(brewing)) notes.push({ id: 'drinks.note.milk', params: { minutes: brewing.goodForMinutes, celsius: brewing.serveAboveC ?? settle(event, 'drinks.milkC').value } });

@@ -1,4 +1,5 @@
 /** Public file of the room `frying`: what goes in the pan at once, batches, bowls and oil. */
+export { boilOffFactor, crustHeat, heatOfBatter, waterLostAt, waterLostTold, type OfRecipe } from './batter-heat';
 export * from './types';
 export * from './exact';
 export * from './rules';

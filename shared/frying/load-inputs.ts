@@ -1,8 +1,9 @@
 import type { Event, Frying, Pan } from '../event';
 import { countOf, divide, entered, figure, minus, most, plus, power, times, worked, type Figure, type Term } from '../figure';
 import { settle, settledTerm, type Settled } from '../household';
-import { boilingPoint, oilDensityAt, panShape, type PanShape, type PanState } from '../kitchen';
-import { batterHeat, pieceDiameter } from './rules';
+import { oilDensityAt, panShape, type PanShape, type PanState } from '../kitchen';
+import { heatOfBatter } from './batter-heat';
+import { pieceDiameter } from './rules';
 
 /** Everything the load of one dish in one pan depends on, as figures with their workings. Seconds, kW, kg, mm, kJ, degrees. */
 export interface LoadInputs {
@@ -51,7 +52,7 @@ export function loadInputs(event: Event, state: PanState, frying: Frying, recipe
     pieceMm: pieceFigure(pieceKg, s('batter.rho'), s('piece.aspect'), s('piece.expansion')),
     surfaceMm: state.surfaceDiameterMm,
     netKw: netFigure(event, state, target, sharing, s('loss.UA')),
-    heat: heatFigure(of, frying, s('water.cp'), s('fry.cs'), s('fry.hfg'), boilingPoint(event)),
+    heat: heatOfBatter(event, frying, of),
     capacity: capacityFigure(oilKg, state.pan, at, s('oil.cp.hot'), s(metal[state.pan.material])),
     oilDensity: oilDensityAt(event, { ...target, value: frying.targetC }),
     turnSeconds: figure((frying.fryMinutes + frying.handlingMinutes) * 60, 's', () => ({
@@ -95,17 +96,6 @@ function sharingFigure(event: Event, state: PanState, sharing: number): Figure {
     key: 'pans', label: { word: 'frying.term.pansOnBurner' }, value: pans.map((p) => p.litres), unit: 'L', origin: { kind: 'entered', path: pans.map((p) => `kitchen.pans[${p.at}].oilLitres`).join(', ') },
   };
   return figure(sharing, '', () => ({ rule: 'fry.sharing', terms: [list], sum: most(1, countOf('pans')) }));
-}
-
-function heatFigure(of: (key: string, word: string, value: number, unit: string) => Term, f: Frying, cw: Settled, cs: Settled, latent: Settled, boil: Figure): Figure {
-  const value = batterHeat({ water: f.waterFraction, lost: f.waterLostKgPerKg, from: f.batterC, to: boil.value, waterCp: cw.value, solidsCp: cs.value, latent: latent.value });
-  const rise = minus('boil', 'batter');
-  return figure(value, 'kJ/kg', () => ({
-    rule: 'fry.energyPerKgBatter',
-    terms: [of('water', 'frying.term.water', f.waterFraction, ''), of('lost', 'frying.term.waterLost', f.waterLostKgPerKg, 'kg/kg'), of('batter', 'frying.term.batterC', f.batterC, 'degC'),
-      worked('boil', { word: 'kitchen.term.boilingPoint' }, boil), settledTerm('cw', cw), settledTerm('cs', cs), settledTerm('latent', latent)],
-    sum: plus(times('water', 'cw', rise), times(minus(1, 'water'), 'cs', rise), times('lost', 'latent')),
-  }));
 }
 
 function capacityFigure(oilKg: Figure, pan: Pan, at: number, cp: Settled, metalCp: Settled): Figure {

@@ -36,11 +36,20 @@ const smaller: Change = {
 };
 const all: readonly Change[] = [moreOil, lessOil, stronger, wider, smaller];
 
-/** What would let more pieces in, each with its gain, the easiest first: each change is worked out through pan, burner and load again. Empty when none of them helps. */
+/** What would let more pieces in, each with its gain, the easiest first, each worked out through pan, burner and load again; last another pan, with what is fried in an hour. */
 export function loadRemedies(event: Event, part: DishPart): Message[] {
   const now = part.load.plan.pieces.value;
-  return all.map((change) => ({ change, pieces: piecesWith(event, part, change) })).filter(({ pieces }) => pieces > now)
+  const more = all.map((change) => ({ change, pieces: piecesWith(event, part, change) })).filter(({ pieces }) => pieces > now)
     .map(({ change, pieces }) => change.say(pieces, now));
+  return [...more, secondPan(event, part)];
+}
+
+/** One more pan like these on a burner of its own: what all of them fry in an hour then, and now. Always helps, but wants a pan, a burner and eyes on it. */
+function secondPan(event: Event, { line, load }: DishPart): Message {
+  const { state, frying } = load.inputs;
+  const alone = line.sharing === 1 ? load : sizeLoad(event, state, frying, '', 1);
+  const now = load.plan.kgPerHour.value * line.pans.length;
+  return { id: 'frying.remedy.secondPan', params: { kg: now + alone.plan.kgPerHour.value, now } };
 }
 
 function piecesWith(event: Event, part: DishPart, change: Change): number {

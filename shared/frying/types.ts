@@ -23,7 +23,7 @@ export interface LoadPlan {
   readonly kgPerHour: Figure;
   /** What would let more in, with its gain: the easiest of `remedies`. */
   readonly remedy: Message | null;
-  /** Everything that would let more in, each worked out again with its gain, the easiest first. */
+  /** Everything that would let more in, each worked out again with its gain, the easiest first; the last is another pan. */
   readonly remedies: readonly Message[];
 }
 

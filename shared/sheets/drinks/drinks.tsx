@@ -8,7 +8,7 @@ import { printedRound, RoundRows } from './round-rows';
 
 function Flasks({ context: { plan, formats: f, names } }: { readonly context: SheetContext }): ReactElement {
   return (
-    <>
+    <section className="keep">
       <h2>{say(f, 'sheets.drinks.flasksHead')}</h2>
       <table>
         <thead>
@@ -36,7 +36,7 @@ function Flasks({ context: { plan, formats: f, names } }: { readonly context: Sh
           })}
         </tbody>
       </table>
-    </>
+    </section>
   );
 }
 

@@ -31,7 +31,7 @@ export const tableCss = `
 .sheet .line > .tick { flex: none; }
 .sheet .bowl .detail { font-size: 11pt; padding-left: 8mm; }
 .sheet .fry .for { width: 46mm; }
-.sheet .fry.snug tr.tall > td { height: 12.5mm; }
+.sheet .fry.snug tr.tall > td { height: 11.3mm; }
 .sheet .sectionrow th { font-size: 14pt; font-weight: 700; color: #000; padding-top: 4mm; border-bottom: 1.5pt solid #000; }
 .sheet .detailrow td { padding: 0.8mm 0 0.8mm 11mm; border-bottom-color: transparent; }
 .sheet .shopping td, .sheet .shopping th { padding-right: 2mm; }

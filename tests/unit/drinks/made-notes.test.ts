@@ -66,8 +66,8 @@ describe('sugar', () => {
   it('is told by weight: grams a cup, or in all where it stands beside', () => {
     const bought = drinksOf(boiled).drinks.rounds.flatMap((r) => r.ingredients).filter((i) => i.ingredient === 'sugar').reduce((sum, i) => sum + i.amount.amount.toNumber(), 0);
     const cups = drinksOf(boiled).menu.dishes[0]!.portions.value;
-    expect(sugarTold(boiled)).toEqual({ id: 'drinks.note.sugarIn', params: { grams: bought / cups } });
-    expect(sugarTold(beside)).toEqual({ id: 'drinks.note.sugarApart', params: { grams: bought } });
+    expect(sugarTold(boiled)).toEqual({ id: 'drinks.note.sugarIn', params: { grams: Math.round((2 * bought) / cups) / 2 } });
+    expect(sugarTold(beside)).toEqual({ id: 'drinks.note.sugarApart', params: { grams: Math.round(bought) } });
   });
 });
 

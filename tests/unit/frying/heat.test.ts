@@ -5,6 +5,12 @@ import { fry, fryEvent, figuresIn, workingFaults, wordFaults, roundPan, gasRing 
 /** Ten people at each of these minutes, gone soon after. */
 const wavesAt = (...from: readonly number[]) => ({ guests: { waves: from.map((at, i) => ({ id: `w${i}`, name: `W${i}`, from: at, to: at + 10, counts: { adult: 10 }, stay: { shortest: 20, usual: 25, longest: 30 } })) } });
 
+/** One pan whose oil is used up during the day, and perhaps others. */
+const usedUp = (pans: readonly Record<string, unknown>[], litres = 1.2) => fryEvent({
+  adults: 120, pans: [{ ...roundPan, oilLitres: litres }, ...pans], frying: { holdMinutes: 60, oilUptakeKgPerKg: 0.02 },
+  burners: [{ ...gasRing, ratedW: 9000 }, { ...gasRing, id: 'ring-2' }], stations: [{ id: 'fry-1', name: 'Fry line', pans: ['pan-1'], dishes: ['fritters'] }],
+});
+
 describe('a pause of the oil', () => {
   const long = fry(fryEvent({ more: wavesAt(720, 960) })).frying;
   const middling = fry(fryEvent({ more: wavesAt(720, 775) })).frying;
@@ -103,19 +109,15 @@ describe('what becomes of the oil', () => {
     changes.forEach((c, i) => expect(kg(changes[i - 1] ?? 0, c)).toBeLessThanOrEqual(3 * poured(changes[i - 1] ?? 0, c) + 1e-9));
   });
   it('a change of oil that has no time is told: with the fill that lasts the day, or with the minute the second pan is lit', () => {
-    const many = (pans: readonly Record<string, unknown>[], litres = 1.2) => fryEvent({
-      adults: 120, pans: [{ ...roundPan, oilLitres: litres }, ...pans], frying: { holdMinutes: 60, oilUptakeKgPerKg: 0.02 },
-      burners: [{ ...gasRing, ratedW: 9000 }, { ...gasRing, id: 'ring-2' }], stations: [{ id: 'fry-1', name: 'Fry line', pans: ['pan-1'], dishes: ['fritters'] }],
-    });
-    const one = fry(many([])).frying;
+    const one = fry(usedUp([])).frying;
     expect(one.oilEnds[0]!.changeAfter).not.toEqual([]);
     const told = one.problems.filter((p) => p.id === 'frying.problem.oilChange');
     expect(told).toHaveLength(one.oilEnds[0]!.changeAfter.length);
     const { params } = told[0]! as { params: { litres: number; after: number; at: number; free: number; heat: number } };
     expect(params.at - params.free).toBeLessThan(params.heat);
     // That fill is enough; with what there is, it is not.
-    expect(fry(many([], params.litres)).frying.oilEnds[0]!.changeAfter).toEqual([]);
-    const spare = fry(many([{ ...roundPan, id: 'pan-2', name: 'Second pan', burner: 'ring-2' }])).frying;
+    expect(fry(usedUp([], params.litres)).frying.oilEnds[0]!.changeAfter).toEqual([]);
+    const spare = fry(usedUp([{ ...roundPan, id: 'pan-2', name: 'Second pan', burner: 'ring-2' }])).frying;
     expect(spare.problems.map((p) => p.id)).toContain('frying.problem.oilChangeSpare');
     expect(spare.problems.map((p) => p.id)).not.toContain('frying.problem.oilChange');
   });

@@ -103,6 +103,14 @@ describe('what goes in at once', () => {
     expect(fry(fryEvent(better)).frying.loads[0]!.pieces.value).toBe(remedy.params.pieces);
     expect(remedy.params.pieces).toBeGreaterThan(pieces.value);
   });
+  it('says last what another pan on its own burner would fry in an hour, and that is what the two fry', () => {
+    const told = fry(fryEvent()).frying.loads[0]!.remedies.at(-1);
+    const two = fry(fryEvent({ pans: [roundPan, { ...roundPan, id: 'pan-2', burner: 'ring-2' }], burners: [gasRing, { ...gasRing, id: 'ring-2' }] })).frying.loads;
+    expect(told).toEqual({ id: 'frying.remedy.secondPan', params: { kg: two.reduce((sum, l) => sum + l.kgPerHour.value, 0), now: fry(fryEvent()).frying.loads[0]!.kgPerHour.value } });
+    // Under two pans that share a burner, the third on its own gives more than half of what they fry together.
+    const shared = fry(fryEvent({ pans: [roundPan, { ...roundPan, id: 'pan-2' }] })).frying.loads[0]!.remedies.at(-1);
+    expect(shared?.id === 'frying.remedy.secondPan' && shared.params.kg).toBeGreaterThan(7.2);
+  });
   it('halves the heat of a burner under two pans', () => {
     const shared = fry(fryEvent({ pans: [roundPan, { ...roundPan, id: 'pan-2' }] })).frying.loads[0]!;
     expect(shared.limits.heat.value).toBeLessThan(fry(fryEvent()).frying.loads[0]!.limits.heat.value / 2);
