@@ -15,7 +15,7 @@ const textOf = (line: ShoppingLine, amount: number) => ({ amount: amount.toFixed
 
 /** How much of a line's ingredient is in the house, in the line's unit; null for none. */
 export const setInHouse = (line: ShoppingLine, amount: number | null): Message | null =>
-  act((event) => setLarder(event, line.ingredient, amount === null || amount === 0 ? null : textOf(line, amount)));
+  act((event) => setLarder(event, line.ingredient, amount === null || amount === 0 ? null : textOf(line, amount), line.need.unit));
 
 /** All that the list asks for of a line is bought, or none of it. */
 export const setAllBought = (line: ShoppingLine, all: boolean): Message | null => {

@@ -160,6 +160,13 @@ describe('lines by key', () => {
     expect(done(edit.setLarder(two, 'salt', null)).larder.map((l) => l.ingredient)).toEqual(['sugar']);
     expect(refusal(edit.setLarder(two, 'sugar', { amount: '-1', unit: 'kg' }))[0]).toBe('larder[1].amount.amount');
   });
+  it('stand in place of all entries that turn into their unit, and leave the others', () => {
+    const held = (ingredient: string, amount: string, unit: string) => ({ ingredient, amount: { amount, unit } }) as Event['larder'][number];
+    const more = { ...start, larder: [held('salt', '0.5', 'kg'), held('no-such-food', '2', 'slice'), held('salt', '300', 'g'), held('no-such-food', '1', 'kg')] };
+    expect(done(edit.setLarder(more, 'salt', { amount: '1', unit: 'kg' })).larder).toEqual([held('salt', '1', 'kg'), more.larder[1], more.larder[3]]);
+    expect(done(edit.setLarder(more, 'no-such-food', { amount: '3', unit: 'kg' })).larder).toEqual([more.larder[0], more.larder[1], more.larder[2], held('no-such-food', '3', 'kg')]);
+    expect(done(edit.setLarder(more, 'no-such-food', null, 'slice')).larder).toEqual([more.larder[0], more.larder[2], more.larder[3]]);
+  });
   it('hold prices, house figures, diets and allergies alike', () => {
     expect(refusal(edit.setPrice(start, 'salt', { price: '1.10', per: { amount: '0', unit: 'kg' } }))[0]).toBe('prices[0].per');
     expect(done(edit.setPrice(start, 'salt', { price: '1.10', per: { amount: '1', unit: 'kg' } })).prices.length).toBe(1);
