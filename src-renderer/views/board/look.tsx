@@ -25,7 +25,7 @@ export const Look = memo(function Look() {
             <summary className={styles['title']}><Mark kind={item.level} /> <span className="unseen">{t(item.level === 'stop' ? 'board.stop' : 'board.watch')}: </span>{t.message(item.title ?? item.text)}</summary>
             {item.title !== null && <p>{t.message(item.text)}</p>}
             {item.more.map((m, n) => <p key={n}>{t.message(m)}</p>)}
-            {item.finding !== undefined && <FindingFacts finding={item.finding} title={t.message(item.finding.title)} />}
+            {item.finding !== undefined && <FindingFacts finding={item.finding} />}
             </details>
           </li>
         ))}
@@ -33,7 +33,7 @@ export const Look = memo(function Look() {
       {cautions.length > 0 && (
         <details className={styles['cautions']}>
           <summary>{t('board.cautions', { n: cautions.length })}</summary>
-          <ul>{cautions.map((f) => <li key={`${f.rule} ${f.about.join(' ')}`}><p className={styles['title']}>{t.message(f.title)}</p><p>{t.message(f.message)}</p><FindingFacts finding={f} title={t.message(f.title)} /></li>)}</ul>
+          <ul>{cautions.map((f) => <li key={`${f.rule} ${f.about.join(' ')}`}><p className={styles['title']}>{t.message(f.title)}</p><p>{t.message(f.message)}</p><FindingFacts finding={f} /></li>)}</ul>
         </details>
       )}
       {plan.safety.findings.length > 0 && <p className={styles['guidance']}>{t('safety.guidance')}</p>}
