@@ -24,7 +24,7 @@ describe('kitchen amounts', () => {
       const error = off({ amount: value, unit }, system);
       expect(error).toBeLessThanOrEqual(0.13);
       expect(value.lt(from) || error <= 0.07).toBe(true);
-    }), { numRuns: 600 });
+    }), { numRuns: 1000 });
   });
 
   it('measures what can be measured exactly, exactly', () => {
@@ -38,6 +38,11 @@ describe('kitchen amounts', () => {
     ['0.875', 'cup', '¾ cup + 2 tbsp'], ['48', 'tsp', '1 cup'], ['3', 'tsp', '1 tbsp'], ['4', 'tsp', '1 tbsp + 1 tsp'], ['4.5', 'tsp', '1½ tbsp'],
     ['2', 'quart', '2 quart'], ['4', 'quart', '1 gallon'], ['5', 'quart', '1 gallon + 1 quart'], ['20', 'lb', '20 lb'], ['2.5', 'lb', '2 lb + 8 oz'],
     ['6.3', 'lb', '6¼ lb'], ['3.3', 'oz', '3¼ oz'],
+    // From two quarts on eighths of a quart, from four quarters, from eight whole quarts, from ten gallons half gallons.
+    ['2.1', 'quart', '2 1\u20448 quart'], ['3.06', 'quart', '3 quart'], ['3.07', 'quart', '3 1\u20448 quart'],
+    ['4.25', 'quart', '1 gallon + ¼ quart'], ['5.6', 'quart', '1 gallon + 1½ quart'], ['7.9', 'quart', '2 gallon'],
+    ['9', 'quart', '2 gallon + 1 quart'], ['9.4', 'quart', '2 gallon + 1 quart'], ['9.6', 'quart', '2 gallon + 2 quart'], ['39', 'quart', '9 gallon + 3 quart'],
+    ['40.9', 'quart', '10 gallon'], ['41.1', 'quart', '10 gallon + 2 quart'],
   ] as const)('%s %s in US units: %s', (value, unit, expected) => expect(text(value, unit, 'us')).toBe(expected));
 
   it('keeps a third of a cup', () => {
