@@ -23,7 +23,7 @@ const shortest = 10;
 const aroundPot = 90;
 
 /** Minutes a pot is taken by one go, washing it included. */
-function potMinutes(event: Event, dish: DishPlan, kg: number): number {
+export function potMinutes(event: Event, dish: DishPlan, kg: number): number {
   return dish.recipe.steps.filter(usesPot).reduce((n, s) => n + stepMinutes(s.active, kg, 1) + stepMinutes(s.passive, kg, 1), 0) + settle(event, 'day.washPot').value;
 }
 

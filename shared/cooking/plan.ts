@@ -6,6 +6,7 @@ import { cookingsOf, type Range } from './cookings';
 import { keepingOf, type Keeping } from './keeping';
 import { bowlsNote, potNote, turnsNote } from './notes';
 import { potLitres } from './pot-litres';
+import { potTimeNote } from './pot-time';
 import { goesFor, usableOfLargest, type Brewed } from './pots';
 import { servingsOf } from './servings';
 import { isMealRecipe, usesPot } from './step-minutes';
@@ -52,5 +53,6 @@ function planDish(range: Range, dish: DishPlan): DishCooking[] {
 export function planCooking(event: Event, menu: MenuPlan, brewing: readonly Brewed[]): CookingPlan {
   const range: Range = { event, load: new Map(), brewing };
   const dishes = menu.dishes.flatMap((dish) => planDish(range, dish));
-  return { dishes, notes: dishes.flatMap((d) => d.notes) };
+  const short = potTimeNote(event, menu, dishes);
+  return { dishes, notes: [...(short === null ? [] : [short]), ...dishes.flatMap((d) => d.notes)] };
 }

@@ -40,9 +40,12 @@ export const cookingWords = {
   'rule.cooking.potWanted': 'What stands in the pot, divided by how full it may be.',
   'rule.cooking.noPot': 'The kitchen names no pot.',
   'rule.cooking.count': 'The fewest servings that hold every portion and stay within the keeping time; each is cooked for itself.',
+  'rule.cooking.potTime': 'Minutes each cooking takes its pot for, with washing it, added up.',
+  'rule.cooking.potThere': 'Pots, times the minutes from when the first may be put on to when the last is served.',
   'rule.cooking.stood': 'From when it is ready to its last portion.',
   'cooking.term.recipeKeeps': 'Keeps, by its recipe', 'cooking.term.cookedKg': 'Cooked, of this cooking', 'cooking.term.rawKg': 'What goes in', 'cooking.term.beansKg': 'Dry beans', 'cooking.term.wholeKg': 'Of the whole dish',
   'cooking.term.portions': 'Portions of this cooking', 'cooking.term.allPortions': 'All portions', 'cooking.term.litre': 'Room of a kilogram', 'cooking.term.litres': 'Most in the pot', 'cooking.term.usable': 'Largest pot takes',
+  'cooking.term.potEach': 'A pot for each cooking', 'cooking.term.pots': 'Pots', 'cooking.term.span': 'Time to cook in', 'cooking.term.potFrom': 'The first may be put on', 'cooking.method.potEach': 'From the steps of the recipes that stand in a pot.', 'cooking.method.pots': 'The pots listed in Kitchen.',
   'cooking.term.until': 'Last portion', 'cooking.term.from': 'First portion', 'cooking.term.ready': 'Ready', 'cooking.term.noPot': 'Pots', 'cooking.term.portionsOfEach': 'Portions of each cooking',
   'cooking.method.weights': 'From the dish and its ingredients.', 'cooking.method.servings': 'From the portions wanted in each minute and the keeping time.', 'cooking.method.day': 'Found with the plan of the day.',
   'cooking.title': 'Pots, cookings and bowls', 'cooking.lead': 'How often each dish of the meal is cooked, in which pots, and how it is put out.', 'cooking.measured': 'Measured', 'cooking.limit': 'limit', 'cooking.method.noPot': 'The kitchen lists no pot.',
@@ -53,6 +56,8 @@ export const cookingWords = {
     `${p.dish} is served for ${f.duration(p.served)} and keeps ${f.duration(p.keeps)}. It is cooked ${often(p.times, f)}, at most ${f.amount(p.most)} at a time, for ${f.list(p.at.map((m) => f.clock(m)))}.`,
   'cooking.say.madeOften': (p: { dish: string; served: number; keeps: number; times: number; most: AmountWords; at: readonly number[] }, f: Formats) =>
     `${p.dish} is served for ${f.duration(p.served)} and keeps ${f.duration(p.keeps)} in the fridge. It is made ${often(p.times, f)}, at most ${f.amount(p.most)} at a time, for ${f.list(p.at.map((m) => f.clock(m)))}.`,
+  'cooking.say.potTime': (p: { dishes: readonly string[]; wanted: number; there: number; pots: number }, f: Formats) =>
+    `${f.list(p.dishes)} want a pot for ${f.duration(Math.round(p.wanted))} in all; the ${f.plural(p.pots, 'one pot is', `${f.number(p.pots)} pots are`)} there for ${f.duration(Math.round(p.there))}. That is more than there is.`,
   'cooking.say.bowls': (p: { dish: string; bowls: number; stands: number; most: AmountWords }, f: Formats) =>
     `${p.dish} stands on the table for at most ${f.duration(p.stands)}: put it out in ${f.number(p.bowls)} fresh ${isLiquid(p.most) ? 'jugs' : 'bowls'} of at most ${f.amount(p.most)}, and keep the rest in the fridge.`,
   'cooking.say.stood': (p: { dish: string; turn: number; ready: number; until: number; minutes: number; keeps: number }, f: Formats) =>
@@ -62,8 +67,9 @@ export const cookingWords = {
   'cooking.way.hold': (p: { dish: string; celsius: number; minutes: number; times: number }, f: Formats) => `Keep ${p.dish} at ${f.degrees(p.celsius)} or hotter in something that heats: it is then good for ${f.duration(p.minutes)} and cooked ${p.times === 1 ? 'once' : often(p.times, f)}.`,
   'cooking.way.ice': (p: { dish: string; celsius: number }, f: Formats) => `Stand ${p.dish} on ice at ${f.degrees(p.celsius)} or colder, and say so where it waits: its bowl need not be changed.`,
   'cooking.way.borrow': (p: { litres: number }, f: Formats) => `Borrow a pot of ${f.number(p.litres)} L or more.`,
+  'cooking.way.pots': (p: { more: number }, f: Formats) => `Borrow ${f.plural(p.more, 'one more pot', `${f.number(p.more)} more pots`)} of the same size.`,
+  'cooking.way.shorter': 'Serve the meal in a shorter time, so that it is cooked less often, or keep it hot in something that heats.',
   'cooking.way.less': (p: { dish: string; portions: number }, f: Formats) => `Make less of ${p.dish}: ${f.plural(p.portions, '1 portion fits', `${f.number(p.portions)} portions fit`)} in the largest pot.`,
   'timeline.task.freshBowls': (p: { bowls: readonly { readonly dish: string; readonly amount: AmountWords; readonly number: number; readonly of: number }[] }, f: Formats) =>
     `Put out fresh, take the old away: ${f.list(p.bowls.map((b) => `${b.dish}, ${f.amount(b.amount)} (${f.number(b.number)} of ${f.number(b.of)})`))}`,
-  'timeline.note.tipOut': (p: { dish: string; at: number }, f: Formats) => `Tip it into another vessel with a lid: its pot is wanted for ${p.dish} at ${f.clock(p.at)}.`,
 } as const satisfies Record<string, Entry>;
