@@ -10,4 +10,5 @@ export * from './per-head';
 export { keptLines } from './kept/kept-foods';
 export { keptParts, mayBeLeft, type KeptPart } from './kept/kept-things';
 export type { Boxes } from './kept/kept-volume';
+export { ownPortion, type OwnPortion } from './portion';
 export { isRice } from './rice';

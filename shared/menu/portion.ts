@@ -74,3 +74,27 @@ export function helping(event: Event, dish: Dish, recipe: Recipe): Helping {
   const found = candidates(event, dish, recipe).find((c) => c !== null);
   return found ?? { amount: { amount: new Big(0), unit: recipe.yield.amount.unit }, origin: { kind: 'recipe', recipe: recipe.id }, own: false };
 }
+
+/** A recipe's own portion beside the one that is planned. */
+export interface OwnPortion {
+  /** The yield over its portions, in the unit of the yield. */
+  readonly recipe: Amount;
+  /** What one adult is given, in the same unit. */
+  readonly planned: Amount;
+}
+
+/** Nearer than this to each other they are told as one (common practice, no source). */
+const sameWithin = 0.05;
+
+/**
+ * The recipe's own portion, where it is told apart from the one planned: a dish told in portions, planned by its place in the meal or the household's
+ * figure. Null where they are alike, where the cook typed a portion, and for pieces and cups.
+ */
+export function ownPortion(event: Event, dish: Dish, recipe: Recipe): OwnPortion | null {
+  if (servedAs(recipe) !== 'portion') return null;
+  const { amount: planned, origin, own } = helping(event, dish, recipe);
+  const { amount, unit } = recipe.yield.amount;
+  const share = new Big(amount).div(recipe.yield.portions);
+  if (own || origin.kind === 'recipe' || planned.amount.lte(0) || share.lte(0)) return null;
+  return share.minus(planned.amount).abs().lte(planned.amount.times(sameWithin)) ? null : { recipe: { amount: share, unit }, planned };
+}

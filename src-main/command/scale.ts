@@ -1,6 +1,7 @@
 import { eventSchema, formatsFor } from '../../shared/event';
 import { factorFor, scaleImported, scaleOwn, yieldOfOwn } from '../../shared/exchange';
-import type { FormatsOf, ScaledRecipe, WantedSize } from '../../shared/exchange';
+import type { FormatsOf, ImportedYield, ScaledRecipe, WantedSize } from '../../shared/exchange';
+import { amountText } from '../../shared/measure';
 import { sayMessage } from '../../shared/words';
 import { plainFormats } from '../problem';
 import { readOptions } from './options';
@@ -21,11 +22,12 @@ export const scaleCommand: Command = {
     const wanted = wantedSize(given);
     const system = unitsOption(given.text('units'));
     const recipe = chooseRecipe(await recipesMeant(file, terminal), given.text('recipe'));
-    const found = factorFor(wanted, 'own' in recipe ? yieldOfOwn(recipe.own) : recipe.imported.yield);
+    const made = 'own' in recipe ? yieldOfOwn(recipe.own) : recipe.imported.yield;
+    const found = factorFor(wanted, made);
     if ('problem' in found) throw new BadInput(sayMessage(plainFormats, found.problem));
     for (const note of found.notes) terminal.err(sayMessage(plainFormats, note));
     const scaled = 'own' in recipe ? scaleOwn(recipe.own, found.factor, formatsOf, system) : scaleImported(recipe.imported, found.factor, formatsOf, system);
-    terminal.out(given.flag('json') ? JSON.stringify(scaled, null, 2) : asText(scaled));
+    terminal.out(given.flag('json') ? JSON.stringify(scaled, null, 2) : [asText(scaled), ...('portions' in wanted ? portionLine(made) : [])].join('\n'));
     return exits.ok;
   },
 };
@@ -44,6 +46,12 @@ function wantedSize(given: Given): WantedSize {
 function unitsOption(given: string | undefined): 'us' | 'metric' | undefined {
   if (given === undefined || given === 'us' || given === 'metric') return given;
   throw new BadInput(tell('command.scale.units', { given }));
+}
+
+/** What a portion counted with is: the recipe's own, where it says how much it makes in all. */
+function portionLine({ portions, made }: ImportedYield): string[] {
+  if (portions === undefined || made === undefined || portions.low.lte(0)) return [];
+  return [tell('command.scale.portion', { portion: plainFormats.amount(amountText({ amount: made.amount.low.div(portions.low), unit: made.unit })) })];
 }
 
 const asLines = (texts: readonly string[]): string[] => texts.map((text) => tell('command.scale.line', { text }));

@@ -30,7 +30,7 @@ export const recipeWords = {
 
 Scales a recipe. RECIPE is the name of one of your recipes (brimful shelf list names them), a recipe, an event or a shelf of this program,
 or a page or file with a schema.org recipe.
-  --portions N   for N portions
+  --portions N   for N portions as large as the recipe's own; a plan may give other portions, by the place in the meal
   --yield        for an amount in all, such as "3 kg" or "48 pieces"
   --factor       times the recipe
   --units        tells the lines in US or metric units; without it, each in its own
@@ -44,6 +44,7 @@ or a page or file with a schema.org recipe.
   'command.scale.which': (p: { names: string }) => `There are several recipes. Say with --recipe which one: ${p.names}.`,
   'command.scale.none': (p: { given: string; names: string }) => `There is no recipe "${p.given}". There is: ${p.names}.`,
   'command.scale.heading': (p: { name: string; factor: string }) => `${p.name}, ${p.factor} times`,
+  'command.scale.portion': (p: { readonly portion: string }) => `  (a portion is the recipe's own: ${p.portion})`,
   'command.scale.line': (p: { text: string }) => `  ${p.text}`,
   'command.scale.unread': 'Look at these lines yourself; they could not be read in full:',
   'command.usage.shelf': `Usage: brimful shelf list [--json]

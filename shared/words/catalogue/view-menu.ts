@@ -1,4 +1,4 @@
-import type { Entry, Formats } from '../formats';
+import type { AmountWords, Entry, Formats } from '../formats';
 
 /** Labels of the view Menu. */
 export const viewMenuWords = {
@@ -9,6 +9,9 @@ export const viewMenuWords = {
   'view.menu.perAdult': 'For one adult',
   'view.menu.ownPortion': 'Own portion',
   'view.menu.ownPortionNote': 'empty: as usual for such a dish',
+  'view.menu.recipePortion': (p: { recipe: AmountWords; planned: AmountWords; role: string }, f: Formats) => `The recipe’s own portion is ${f.amount(p.recipe)}; planned are ${f.amount(p.planned)} for an adult, as for ${p.role.toLowerCase()}.`,
+  'view.menu.useRecipePortion': 'Use the recipe’s portion',
+  'view.menu.useRecipePortionOf': (p: { dish: string }) => `Use the recipe’s portion for ${p.dish}`,
   'view.menu.takeUp': 'Share who take it',
   'view.menu.served': 'Served',
   'view.menu.throughout': 'all day',

@@ -12,6 +12,7 @@ import { NumberField } from '../../parts/number-field';
 import table from '../../parts/table.module.css';
 import { TextField } from '../../parts/text-field';
 import { TimeField } from '../../parts/time-field';
+import { OwnPortionNote } from './own-portion';
 import { ScaledRecipe } from './scaled-recipe';
 import styles from './menu.module.css';
 
@@ -32,6 +33,7 @@ export function DishRow({ dish, isOpen, onToggle, onEdit }: { readonly dish: Dis
           <button type="button" className={styles['toggle']} aria-expanded={isOpen} onClick={onToggle}><span className={styles['arrow']}><Mark kind={isOpen ? 'opened' : 'closed'} /></span><span className="unseen">{t(isOpen ? 'view.menu.hide' : 'view.menu.show', { dish: '' })} </span>{dish.name}</button>
           {dish.broughtBy !== undefined && <p className={styles['brought']}>{t('view.menu.broughtShort', { who: dish.broughtBy })}</p>}
           <p className={styles['containsHere']} data-contains-here>{t('view.menu.contains')}: {dish.allergens.length === 0 ? t('view.menu.containsNone') : contains}</p>
+          <OwnPortionNote dish={dish} />
         </th>
         <td className={table['n']}><FigureButton figure={dish.perAdult} title={`${dish.name}: ${t('view.menu.perAdult')}`}>{t.formats.figure(Math.round(dish.perAdult.value * 100) / 100, dish.perAdult.unit)}</FigureButton></td>
         <td><NumberField label={`${dish.name}: ${t('view.menu.takeUp')}`} bare unit="%" value={entry.takeUp * 100} min={0} max={100} step={5} onCommit={(n) => change({ takeUp: n / 100 })} /></td>

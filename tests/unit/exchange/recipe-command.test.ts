@@ -35,6 +35,13 @@ const own = { id: 'beans', name: 'Beans', role: 'pulse', yield: { amount: { amou
   { ingredient: 'white-beans-dry', amount: { amount: '0.75', unit: 'kg' }, preparation: 'soaked' }, { ingredient: 'salt', amount: { amount: '2', unit: 'tsp' }, toTaste: true }] };
 
 describe('scale', () => {
+  it('says that portions are the recipe\u2019s own, and only where portions were asked for', async () => {
+    const own = (await brimful('scale', demo, '--portions', '20', '--recipe', 'chutney')).out;
+    expect(own.replaceAll('\u00a0', ' ')).toMatch(/a portion is the recipe's own: \d+ g/);
+    expect((await brimful('scale', demo, '--factor', '2', '--recipe', 'chutney')).out).not.toContain('a portion is');
+    expect((await brimful('scale', '--help')).out).toContain("portions as large as the recipe's own");
+  });
+
   it('tells exact amounts as JSON', async () => {
     const { name, factor, ingredients, unread } = await scaled(jsonld('03-graph-packs.json'), '--factor', '3.48');
     expect({ name, factor, unread }).toEqual({ name: 'Chickpea stew', factor: '3.48', unread: ['2 cans (800 g) white beans'] });
