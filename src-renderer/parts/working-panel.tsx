@@ -6,6 +6,7 @@ import { useSpeaker, type Speaker } from '../app/speak';
 import { useWorking, working } from '../app/working';
 import { OwnFigure, ownKey } from './own-figure';
 import { sumNumber, workingLine } from './sum-words';
+import { OtherTables } from './other-tables';
 import styles from './working-panel.module.css';
 
 const labelOf = (t: Speaker, term: Term): string => ('text' in term.label ? term.label.text : t.loose(term.label.word, term.label.params));
@@ -77,6 +78,7 @@ export function WorkingPanel() {
               : <button type="button" className={styles['deeper']} onClick={() => working.into(term.key)}><span className="unseen">{t('part.openInput', { name: labelOf(t, term) })} </span>{termValue(t, term)}</button>}
             {typeof term.value !== 'number' && <ListOf values={term.value} />}
             {term.origin !== undefined && <SourceLine origin={term.origin} />}
+            {term.origin !== undefined && <OtherTables origin={term.origin} />}
             {term.origin !== undefined && term.figure === undefined && <OwnFigure key={ownKey(term.origin) ?? ''} origin={term.origin} name={labelOf(t, term)} unit={term.unit} />}
           </li>
         ))}

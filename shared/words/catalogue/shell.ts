@@ -115,6 +115,8 @@ export const shellWords = {
   'part.trail': 'Figures this one belongs to',
   'part.inputs': 'From',
   'part.shownAs': (p: { text: string }) => `Shown as ${p.text}.`,
+  'part.tableSays': (p: { value: string; source: string }) => `${p.value} (${p.source})`,
+  'part.otherTables': (p: { used: string; others: readonly string[] }, f: Formats) => `Tables disagree: ${p.used} is used; elsewhere ${f.list(p.others)}.`,
   'part.items': (p: { n: number }, f: Formats) => `${f.number(p.n)} ${f.plural(p.n, 'value', 'values')}`,
   'part.openInput': (p: { name: string }) => `Show the working of ${p.name}:`,
   'part.was': 'before:',
