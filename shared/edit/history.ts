@@ -40,15 +40,6 @@ export function record(history: History, after: Event, name: Message, group: str
   return { present: after, past, future: [], openGroup: group };
 }
 
-/**
- * The event an edit of this group starts from: where the drag began while the group is open, else the present. An edit worked out from here
- * (the whole way dragged, the number typed) names the step by the whole way: "60 → 75 adults", not "74 → 75".
- */
-export function groupBase(history: History, group: string): Event {
-  const last = history.past.at(-1);
-  return last !== undefined && history.openGroup === group && last.group === group ? last.before : history.present;
-}
-
 /** Ends a drag or typing: the next step of the same group is a step of its own. */
 export const closeGroup = (history: History): History => (history.openGroup === null ? history : { ...history, openGroup: null });
 

@@ -1,4 +1,4 @@
-import { dayOf, type Event, type JobChange } from '../event';
+import { dayOf, mostJobChanges, type Event, type JobChange } from '../event';
 import { settled } from './check';
 import { inDay } from './lists';
 import type { EditResult } from './types';
@@ -9,14 +9,15 @@ export interface HeldJob {
   readonly at: number;
 }
 
-/** Holds jobs at their minute because they are on a paper on the wall (`printed`) or under way (`started`). What is pinned by hand stays as it is. */
+/** Holds jobs at their minute because they are on a paper on the wall (`printed`) or under way (`started`). What is pinned by hand, or under way, stays as it is. All of them are held or none: a paper held in part would not be noticed. */
 export function holdJobs(event: Event, jobs: readonly HeldJob[], held: 'started' | 'printed'): EditResult {
   const changes = new Map(dayOf(event).changes.map((c) => [c.job, c]));
   for (const { job, at } of jobs) {
     const had: JobChange | undefined = changes.get(job);
     if (had?.at === undefined || had.held === 'printed') changes.set(job, { ...had, job, at: Math.round(at), held });
   }
-  return settled(inDay(event, { changes: [...changes.values()].slice(0, 1000) }), { id: 'day.edit.hold', params: { jobs: jobs.length, held } });
+  if (changes.size > mostJobChanges) return { problem: { id: 'day.edit.holdTooMany', params: { jobs: changes.size, most: mostJobChanges } }, path: 'dayJobs.changes' };
+  return settled(inDay(event, { changes: [...changes.values()] }), { id: 'day.edit.hold', params: { jobs: jobs.length, held } });
 }
 
 /** Gives every job held for its paper back to the plan; pinned and started ones stay. */

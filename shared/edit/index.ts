@@ -54,7 +54,6 @@ export * from './set-headcount';
 export * from './set-higher-risk';
 export * from './set-house-figure';
 export * from './set-larder';
-export * from './set-notes';
 export * from './set-own-thing';
 export * from './set-precautions';
 export * from './set-preference';

@@ -58,9 +58,6 @@ export const recompute = (working: Working): number => evaluate(working.sum, ter
 /** A term that a person entered. */
 export const entered = (key: string, label: Term['label'], value: number, unit: string, path: string): Term =>
   ({ key, label, value, unit, origin: { kind: 'entered', path } });
-/** A term from a reference table. */
-export const tabled = (key: string, label: Term['label'], value: number, unit: string, source: string, rowName: string): Term =>
-  ({ key, label, value, unit, origin: { kind: 'table', source, row: rowName } });
 /** A term that is itself a figure with a working. */
 export const worked = (key: string, label: Term['label'], f: Figure): Term => ({ key, label, value: f.value, unit: f.unit, figure: f });
 /** A term found by a method that no short sum can show; `method` is the word id of the sentence that names it. */

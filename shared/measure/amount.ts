@@ -41,9 +41,6 @@ export function convert(a: Amount, unit: UnitId): Amount {
   return { amount: a.amount.times(baseFactor(a.unit)).div(baseFactor(unit)), unit };
 }
 
-/** Sum of two amounts, in the unit of the first. @throws RangeError across dimensions. */
-export const addAmounts = (a: Amount, b: Amount): Amount => ({ amount: a.amount.plus(convert(b, a.unit).amount), unit: a.unit });
-
 /** An amount multiplied by a pure number. */
 export const scaleAmount = (a: Amount, factor: Big | number | string): Amount => ({ amount: a.amount.times(factor), unit: a.unit });
 

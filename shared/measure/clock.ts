@@ -18,12 +18,6 @@ export function clockParts(at: Minutes): ClockParts {
   return { day, hour: Math.floor(inDay / 60), minute: inDay % 60 };
 }
 
-/** `11:05`, always two-digit 24-hour; the day is dropped. For files, JSON and file names; faces use `words`. */
-export function clockText(at: Minutes): string {
-  const { hour, minute } = clockParts(at);
-  return `${String(hour).padStart(2, '0')}:${String(minute).padStart(2, '0')}`;
-}
-
 /**
  * Reads what a cook types: `9`, `930`, `9:30`, `9.30`, `9:30 pm`, `21:30`, `25:10` (past midnight, up to 47:59).
  * Returns minutes from midnight, or null when it is not a time.

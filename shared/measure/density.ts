@@ -31,15 +31,3 @@ export function convertFood(a: Amount, unit: UnitId, weights: FoodWeights): Amou
   const to = gramsOfUnit(unit, weights);
   return from === null || to === null || to.lte(0) ? null : { amount: a.amount.times(from).div(to), unit };
 }
-
-/**
- * An amount of mass or volume in the other dimension, by density.
- * @param gramsPerMl density, above 0.
- * @throws RangeError when the density is not above 0 or one of the units counts things.
- */
-export function convertWithDensity(a: Amount, unit: UnitId, gramsPerMl: number): Amount {
-  if (!(gramsPerMl > 0)) throw new RangeError(`a density must be above 0 g/ml, got ${gramsPerMl}`);
-  const found = convertFood(a, unit, { gramsPerMl, gramsPer: {} });
-  if (found === null) throw new RangeError(`cannot turn ${a.unit} into ${unit} without a piece weight`);
-  return found;
-}

@@ -115,7 +115,7 @@ function spoons(tsp: Big): KitchenPart[] {
   return [tbsp(whole), { text: fractionText(left), unit: 'tsp' }];
 }
 
-/** From two quarts on: quarts in quarters, from four quarts gallons in quarts, from ten gallons half gallons. */
+/** From two quarts on: eighths of a quart; from four quarts gallons and quarter quarts, from eight whole quarts, from ten gallons half gallons. */
 function bigMeasure(cups: Big): KitchenPart[] {
   const quarts = cups.div(4);
   if (quarts.lt(4)) return [{ text: fractionText(toStep(quarts, '0.125')), unit: 'quart' }];

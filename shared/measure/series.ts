@@ -5,9 +5,3 @@ export interface Series {
   readonly fromMinute: Minutes;
   readonly values: readonly number[];
 }
-
-/** Value of a series in the minute that starts at `at` (whole minutes); 0 outside. */
-export const seriesAt = (s: Series, at: number): number => s.values[Math.floor(at) - s.fromMinute] ?? 0;
-
-/** Sum of a series over all its minutes. */
-export const seriesTotal = (s: Series): number => s.values.reduce((a, b) => a + b, 0);

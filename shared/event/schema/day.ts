@@ -54,10 +54,13 @@ export const dayOrderSchema = z.looseObject({
 /** An order in which the day is laid out. */
 export type DayOrder = z.infer<typeof dayOrderSchema>;
 
+/** Most jobs that may be pinned, held or changed at a time. */
+export const mostJobChanges = 1000;
+
 /** The cook's own jobs and what she has laid down about the jobs of the plan. */
 export const daySchema = z.looseObject({
   ownJobs: z.array(ownJobSchema).max(200).default([]),
-  changes: z.array(jobChangeSchema).max(1000).default([]),
+  changes: z.array(jobChangeSchema).max(mostJobChanges).default([]),
   /** The order that was taken; the plan finds its own when absent. */
   order: dayOrderSchema.optional(),
 });

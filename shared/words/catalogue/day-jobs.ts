@@ -26,6 +26,7 @@ export const dayJobsWords = {
   'day.edit.order': 'the better day taken',
   'day.edit.plainOrder': 'the day as it was laid out at first',
   'day.edit.remedy': (p: { remedy: Inner }) => String(p.remedy).replace(/\.$/, ''),
+  'day.edit.holdTooMany': (p: { jobs: number; most: number }, f: Formats) => `With these, ${f.number(p.jobs)} jobs would be held or changed, and at most ${f.number(p.most)} can be. Give jobs that are done back to the plan first.`,
   'day.edit.letGo': 'jobs no longer held for their paper',
   'day.edit.oilStays': (p: { name: string }) => `${p.name} keeps the minute of the fry plan, and somebody stays at hot oil. Change it in Frying, or the helpers who fry in Kitchen.`,
   'day.edit.planStays': (p: { name: string }) => `${p.name} keeps the minute and length of the fry plan or the drinks plan. Change it in Frying or Drinks.`,

@@ -55,7 +55,6 @@ export const editWords = {
   'edit.allergy': (p: { readonly people: number }, f) => `allergy of ${f.number(p.people)} ${f.plural(p.people, 'guest', 'guests')}`,
   'edit.helpersEat': 'helpers counted in',
   'edit.higherRisk': 'guests at higher risk',
-  'edit.notes': 'notes',
 
   'edit.gone': (p: { readonly id: string }) => `"${p.id}" is not in the event any more. Choose another.`,
   'edit.lastOne': (p: { readonly thing: ThingWord }) => `This is the only ${things[p.thing]} left. Add another one first.`,

@@ -61,6 +61,29 @@ describe('holding what is printed', () => {
   });
 });
 
+const kitchen = (at: number) => [{ job: 'clean/kitchen', at }];
+const jobs = (count: number) => Array.from({ length: count }, (_, n) => ({ job: `own/job-${n}`, at: n }));
+describe('holding what is under way', () => {
+  test('stands above the paper, and what stands above it already stays', () => {
+    const printed = done(holdJobs(lantern, kitchen(1140), 'printed'));
+    const started = done(holdJobs(printed, kitchen(1151.6), 'started'));
+    expect(dayOf(started).changes).toEqual([{ job: 'clean/kitchen', at: 1152, held: 'started' }]);
+    for (const held of ['printed', 'started'] as const) expect(dayOf(done(holdJobs(started, kitchen(1100), held))).changes).toEqual(dayOf(started).changes);
+    expect(dayOf(done(holdJobs(printed, kitchen(1130), 'printed'))).changes).toEqual([{ job: 'clean/kitchen', at: 1130, held: 'printed' }]);
+    expect(dayOf(done(letGoOfPrinted(started))).changes).toEqual(dayOf(started).changes);
+  });
+  test('keeps what else is laid down about the job', () => {
+    const laid = done(changeJob(lantern, rice, { who: 'cook', minutes: 8 }));
+    expect(dayOf(done(holdJobs(laid, [{ job: rice.key, at: 700 }], 'started'))).changes).toEqual([{ job: rice.key, who: 'cook', minutes: 8, at: 700, held: 'started' }]);
+  });
+  test('holds a thousand jobs, and says so instead of dropping one more', () => {
+    expect(dayOf(done(holdJobs(lantern, jobs(1000), 'printed'))).changes).toHaveLength(1000);
+    expect(holdJobs(lantern, jobs(1001), 'printed')).toMatchObject({ problem: { id: 'day.edit.holdTooMany', params: { jobs: 1001, most: 1000 } } });
+    const full = done(holdJobs(lantern, jobs(1000), 'printed'));
+    expect(problem(holdJobs(full, [{ job: 'clean/kitchen', at: 1140 }], 'started'))).toBe('day.edit.holdTooMany');
+  });
+});
+
 describe('ways out and better days', () => {
   const names = { helper: 'One more', ring: 'Ring', urn: 'Urn', pot: 'Pot' };
   const message = { id: 'timeline.remedy.borrow', params: { thing: 'ring' } } as const;

@@ -1,7 +1,7 @@
 import * as fc from 'fast-check';
 import {
   addOwnJob, changeJob, changeOwnJob, holdJobs, letGoOfPrinted, removeOwnJob, removePerson, addBorrowed, addDish, addOwnLine, addPan, addPot, addWave, changeBorrowed, changeBurner, changeDish, changeKitchen, changePan, changePerson, changeRecipe, changeWave, freshId, markBought, markLater, moveWave, putBackIngredient, removeBurner, waveLoan, removeDish, removePan,
-  removeOwnLine, removeRecipe, removeWave, setAllergy, setCarriesWater, setDay, setDiet, setHeadcount, setHigherRisk, setHouseFigure, setLarder, setNotes, setOwnThing, setPreference, setPrice, setShopper, setTimes, setTitle, substitute, takeDayOrder, type EditResult,
+  removeOwnLine, removeRecipe, removeWave, setAllergy, setCarriesWater, setDay, setDiet, setHeadcount, setHigherRisk, setHouseFigure, setLarder, setOwnThing, setPreference, setPrice, setShopper, setTimes, setTitle, substitute, takeDayOrder, type EditResult,
 } from '../../../shared/edit';
 import { standIns } from '../../../shared/buying';
 import { dayOf, type Event } from '../../../shared/event';
@@ -51,12 +51,12 @@ export const randomEdit: fc.Arbitrary<RandomEdit> = fc.tuple(fc.nat(42), fc.nat(
     case 33: return setShopper(event, n % 2 === 0 ? { line: 'salt', name: 'Salt' } : { section: 'bread', name: 'Bread' }, n % 3 === 0 ? null : text);
     case 34: return n % 5 === 0 ? setCarriesWater(event, n % 2 === 0) : setOwnThing(event, n % 2 === 0 ? 'plates' : text, n % 3 === 0);
     case 35: return substitute(event, substitutions[Math.abs(value) % substitutions.length]?.id ?? '');
-    case 36: { const [pair] = standIns(event); return pair === undefined ? setNotes(event, text) : putBackIngredient(event, pair); }
+    case 36: { const [pair] = standIns(event); return pair === undefined ? setTitle(event, text) : putBackIngredient(event, pair); }
     case 37: return n % 2 === 0 ? addOwnJob(event, { id: `job-${n}`, name: text, minutes: value }) : removeOwnJob(event, `job-${n - 1}`);
     case 38: return changeOwnJob(event, pick(dayOf(event).ownJobs, n), { from: value, to: n % 3 === 0 ? undefined : value + n, needs: [{ thing: 'counter', count: 1 }] });
     case 39: return changeJob(event, { key: ['step/boil/rice', 'clean/kitchen', 'fry/1', 'brew/2', `own/job-${n}`][n % 5] ?? '', name: text }, n % 4 === 0 ? { at: undefined, off: n % 8 === 0 } : n % 4 === 1 ? { at: value } : n % 4 === 2 ? { who: pick(people, n) } : { minutes: value, parts: n });
     case 40: return n % 3 === 0 ? letGoOfPrinted(event) : n % 3 === 1 ? holdJobs(event, [{ job: 'clean/kitchen', at: value }, { job: 'set-up/tables', at: n }], 'printed') : removePerson(event, pick(people, n));
     case 41: return takeDayOrder(event, n % 3 === 0 ? null : { setUpFirst: n % 2 === 0, restsFirst: false, relief: 'early', nudges: [{ job: 'step/boil/rice', by: value }] });
-    default: return n % 2 === 0 ? setNotes(event, text) : changeKitchen(event, { roomC: value / 10 });
+    default: return n % 2 === 0 ? setTitle(event, text) : changeKitchen(event, { roomC: value / 10 });
   }
 });

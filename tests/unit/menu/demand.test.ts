@@ -1,7 +1,10 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { seriesAt } from '../../../shared/measure';
+import type { Series } from '../../../shared/measure';
 import { adults, dish, drinkOf, menuEvent, menuOf, piecesOf, recipeOf, sum } from './make-menu';
+
+/** Value of a series in a minute; 0 outside. */
+const seriesAt = (s: Series, at: number): number => s.values[at - s.fromMinute] ?? 0;
 
 const wave = fc.record({
   from: fc.integer({ min: 600, max: 900 }), length: fc.integer({ min: 0, max: 240 }),
