@@ -11,7 +11,7 @@ const numberIn = (text: string): number => Number(/(\d+) rules? could not be che
 function told(planned: Plan): { readonly checked: number; readonly planned: number } {
   const formats = formatsFor(planned.event.preferences, planned.event.day);
   const out: string[] = [];
-  printFindings(planned, formats, { out: (line: string) => { out.push(line); }, err: () => undefined } as never);
+  printFindings(planned, formats, { out: (line: string) => { out.push(line); }, err: () => undefined });
   return { checked: numberIn(out.join('\n')), planned: numberIn(planText(planned, formats)) };
 }
 
