@@ -114,6 +114,7 @@ export const viewDayWords = {
   'view.day.paper.other': (p: { others: number; who: string }, f: Formats) => `${f.plural(p.others, '1 row is', `${f.number(p.others)} rows are`)} no longer as printed. Print ${p.who}'s page again.`,
   'view.day.way.list': 'Ways out',
   'view.day.way.most': 'What would help most',
+  'view.day.way.clashAndOwn': 'What clashes, and ways out of this one',
   'view.day.way.own': 'Ways out of this one',
   'view.day.moreLate': (p: { n: number }, f: Formats) => f.plural(p.n, '1 more that does not fit', `${f.number(p.n)} more that do not fit`),
   'view.day.way.looking': 'Looking for ways out.',

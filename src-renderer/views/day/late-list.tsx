@@ -38,11 +38,16 @@ function Ways({ late, ways, fresh }: ListProps) {
 
 function Clash({ trouble, alone, ways, fresh }: Omit<ListProps, 'late'> & { readonly trouble: Trouble; readonly alone: boolean }) {
   const t = useSpeaker();
+  const one = trouble.clashes.length === 1;
+  // Of several troubles each names its clashing set when it is opened: the sets are long and much alike.
+  const [first, ...set] = trouble.sentences;
+  const told = one && !alone && first !== undefined ? [first] : trouble.sentences;
+  const inside = told.length === trouble.sentences.length ? [] : set;
   return (
     <li>
       <strong>{t.message(trouble.title)}</strong>
-      {trouble.clashes.length === 1 ? trouble.sentences.map((m, i) => <span key={i}> {t.message(m)}</span>) : <ul className={styles['jobs']}>{trouble.sentences.map((m, i) => <li key={i}>{t.message(m)}</li>)}</ul>}
-      {!alone && <details className={styles['own']}><summary>{t('view.day.way.own')}</summary><Ways late={[trouble]} ways={ways} fresh={fresh} /></details>}
+      {one ? told.map((m, i) => <span key={i}> {t.message(m)}</span>) : <ul className={styles['jobs']}>{told.map((m, i) => <li key={i}>{t.message(m)}</li>)}</ul>}
+      {!alone && <details className={styles['own']}><summary>{t(inside.length > 0 ? 'view.day.way.clashAndOwn' : 'view.day.way.own')}</summary>{inside.map((m, i) => <p key={i}>{t.message(m)}</p>)}<Ways late={[trouble]} ways={ways} fresh={fresh} /></details>}
     </li>
   );
 }
