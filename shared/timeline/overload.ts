@@ -76,7 +76,7 @@ function nobodyMessage(resources: Resources, p: Placed): Message {
 }
 
 /** Clashing sets looked for in one day: more would not be read, and would not be quick. */
-const mostClashes = 8;
+const mostClashes = 4;
 
 /** Jobs that could not be placed with all they need, each with what clashes and what would help. */
 export function overloadsOf(resources: Resources, placed: readonly Placed[]): Overload[] {
