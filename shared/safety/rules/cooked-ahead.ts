@@ -5,13 +5,21 @@ import type { Subject } from '../rule';
 const heats = (t: Step): boolean => t.does === 'boil' || t.does === 'simmer' || t.does === 'bake';
 /** Cooked in a pot or in the oven. */
 export const cooks = (d: DishPlan): boolean => d.recipe.steps.some(heats);
-/** Kept cold after it was cooked: by the step itself or one that goes on from it. What is chopped ahead and kept cold is no cooked food, wherever its step is written. */
+/**
+ * Kept cold after it was cooked: by the step itself or one that goes on from it; in a recipe whose steps name no order, by one written after it.
+ * What is chopped ahead and kept cold is no cooked food, wherever its step is written.
+ */
 export function keptCold(d: DishPlan): boolean {
   const { steps } = d.recipe;
+  const isCold = (t: Step): boolean => t.keeps?.place === 'cold' || t.keeps?.place === 'freezer';
+  if (steps.every((t) => t.after.length === 0)) {
+    const first = steps.findIndex(heats);
+    return first >= 0 && steps.slice(first).some(isCold);
+  }
   const cooked = new Set(steps.filter(heats).map((t) => t.id));
   // Steps may be written in any order: as often as there are steps is enough.
   for (const _ of steps) for (const t of steps) if (t.after.some((id) => cooked.has(id))) cooked.add(t.id);
-  return steps.some((t) => cooked.has(t.id) && (t.keeps?.place === 'cold' || t.keeps?.place === 'freezer'));
+  return steps.some((t) => cooked.has(t.id) && isCold(t));
 }
 /** Dishes that need hot or cold. */
 export const controlled = (s: Subject): readonly DishPlan[] => s.menu.dishes.filter((d) => d.recipe.needsTemperatureControl);
