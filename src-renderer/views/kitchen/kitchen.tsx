@@ -49,7 +49,7 @@ export function Kitchen() {
       </ViewSection>
       <ViewSection title={t('view.kitchen.pots')}>
         {pots.length === 0 && none}
-        <CookingNotes notes={plan.cooking.notes.filter((n) => n.limit.unit === 'L')} />
+        <CookingNotes notes={plan.cooking.notes.filter((n) => n.limit.unit === 'L' || n.message.id === 'cooking.say.potTime')} />
         <Things>{pots.map((pot) => <PotThing key={pot.id} pot={pot} />)}</Things>
         <AddThing add={() => addPot(event, { id: freshId(pots, 'pot'), name: t('view.kitchen.newPot', { n: pots.length + 1 }), litres: 8 })}>{t('view.kitchen.addPot')}</AddThing>
       </ViewSection>
