@@ -3,6 +3,7 @@ import type { DishPlan } from '../../menu';
 import type { Subject } from '../rule';
 
 const heats = (t: Step): boolean => t.does === 'boil' || t.does === 'simmer' || t.does === 'bake';
+const isCold = (t: Step): boolean => t.keeps?.place === 'cold' || t.keeps?.place === 'freezer';
 /** Cooked in a pot or in the oven. */
 export const cooks = (d: DishPlan): boolean => d.recipe.steps.some(heats);
 /**
@@ -11,7 +12,6 @@ export const cooks = (d: DishPlan): boolean => d.recipe.steps.some(heats);
  */
 export function keptCold(d: DishPlan): boolean {
   const { steps } = d.recipe;
-  const isCold = (t: Step): boolean => t.keeps?.place === 'cold' || t.keeps?.place === 'freezer';
   if (steps.every((t) => t.after.length === 0)) {
     const first = steps.findIndex(heats);
     return first >= 0 && steps.slice(first).some(isCold);
