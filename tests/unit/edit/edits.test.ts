@@ -26,6 +26,7 @@ const start = [
   (e: Event) => edit.addStation(e, { id: 'fry', name: 'Fry place', pans: ['wok'], dishes: ['dal'] }),
   (e: Event) => edit.addDispenser(e, { id: 'flask', name: 'Red flask', litres: 5, insulation: 'vacuum', dish: 'dal' }),
 ].reduce((event, step) => done(step(event)), newEvent({ id: 'a', title: 'Party', day: '2026-12-12' }));
+const held = (ingredient: string, amount: string, unit: string) => ({ ingredient, amount: { amount, unit } }) as Event['larder'][number];
 const people = (event: Event, bands: readonly BandId[]): number => invitedCounts(event).reduce((sum, counts) => sum + bands.reduce((s, band) => s + counts[band], 0), 0);
 
 describe('headcount', () => {
@@ -160,7 +161,6 @@ describe('lines by key', () => {
     expect(refusal(edit.setLarder(two, 'sugar', { amount: '-1', unit: 'kg' }))[0]).toBe('larder[1].amount.amount');
   });
   it('stand in place of all entries that turn into their unit, and leave the others', () => {
-    const held = (ingredient: string, amount: string, unit: string) => ({ ingredient, amount: { amount, unit } }) as Event['larder'][number];
     const more = { ...start, larder: [held('salt', '0.5', 'kg'), held('no-such-food', '2', 'slice'), held('salt', '300', 'g'), held('no-such-food', '1', 'kg')] };
     expect(done(edit.setLarder(more, 'salt', { amount: '1', unit: 'kg' })).larder).toEqual([held('salt', '1', 'kg'), more.larder[1], more.larder[3]]);
     expect(done(edit.setLarder(more, 'no-such-food', { amount: '3', unit: 'kg' })).larder).toEqual([more.larder[0], more.larder[1], more.larder[2], held('no-such-food', '3', 'kg')]);

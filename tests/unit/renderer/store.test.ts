@@ -22,7 +22,7 @@ describe('an event whose plan cannot be worked out', () => {
     documentStore.edit(headcount(state().event, 90));
     const before = state();
     // Nothing that `parseEvent` accepts does this: a broken event stands in for a fault of the program.
-    expect(() => documentStore.open({ ...demo(), menu: { dishes: null } } as unknown as Event, { path: '/b.brimful', modified: 1 })).toThrow();
+    expect(() => documentStore.open({ ...demo(), menu: { dishes: null } } as unknown as Event, { path: '/b.brimful', modified: 1 })).toThrow(TypeError);
     expect(state()).toBe(before);
     documentStore.undo();
     expect(state().event.guests.headcount).toEqual(demo().guests.headcount);
