@@ -53,6 +53,9 @@ function decimalsFor(value: number): number {
 /** Count for the plural rule of a shown number: "½ cup" and "1 cup", but "1½ cups". */
 const countOfText = (text: string): number => (/^(?:1|[¼½¾]|\d\u2044\d)$/u.test(text) ? 1 : 2);
 
+/** What one and several pieces of a food are called; undefined where they are just pieces. */
+const pieceName = (food: string | undefined): readonly [string, string] | undefined => (food !== undefined && Object.hasOwn(pieceNames, food) ? pieceNames[food] : undefined);
+
 /** Makes the formats of one event. Cheap: the slow Intl objects behind it are shared between all formats of a locale. */
 export function makeFormats(options: FormatOptions): Formats {
   const locale = knownLocale(options.locale);
@@ -75,7 +78,6 @@ export function makeFormats(options: FormatOptions): Formats {
     return `${weekday} ${dayOfMonth} ${monthName(month).slice(0, 3)}`;
   };
 
-  const pieceName = (food: string | undefined): readonly [string, string] | undefined => (food !== undefined && Object.hasOwn(pieceNames, food) ? pieceNames[food] : undefined);
   const countedFood = (text: string, unit: string, food: string | undefined): string => {
     const name = unit === 'piece' ? pieceName(food) : undefined;
     return name === undefined ? withUnit(text, unit, countOfText(text)) : `${text}${gap}${name[countOfText(text) === 1 ? 0 : 1]}`;

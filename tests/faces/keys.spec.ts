@@ -79,13 +79,14 @@ test.describe('Half-written work', () => {
 
   test('what is changed while another event is on its way is asked about', async ({ app: { page } }) => {
     await openDemo(page, 'Lantern Evening');
-    const { promise: held, resolve: goOn } = Promise.withResolvers<undefined>();
+    const gate: { open?: () => void } = {};
+    const held = new Promise<void>((resolve) => { gate.open = resolve; });
     await page.route('**/rpc/events.openDemo', async (route) => { await held; await route.continue(); });
     await page.keyboard.press('Control+o');
     await page.getByRole('dialog').getByRole('button', { name: 'School fair stall' }).click();
     await page.keyboard.press('Escape');
     await setAdults(page, '50');
-    goOn(undefined);
+    gate.open?.();
     await expect(page.getByRole('dialog')).toContainText(/not saved|unsaved/i);
     await expect(adults(page)).toHaveValue('50');
   });

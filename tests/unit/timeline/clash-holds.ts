@@ -28,7 +28,7 @@ function factOf(plan: TimelinePlan, id: string): Fact {
 }
 
 /** Reads minute by minute, without the planner's code, whether a job has a start between `from` and `to` with these facts standing and nothing else. */
-export function hasStart(event: Event, plan: TimelinePlan, job: readonly Task[], facts: readonly Fact[], from: number, to: number): boolean {
+export function hasStart(event: Event, job: readonly Task[], facts: readonly Fact[], from: number, to: number): boolean {
   const [first] = job;
   assert.ok(first);
   const length = job.at(-1)!.end - first.start;
@@ -87,8 +87,8 @@ function clashHolds(event: Event, plan: TimelinePlan, overload: Overload): void 
   const { from, to, away } = clash.message.params;
   const job = factOf(plan, clash.tasks[0]!).tasks;
   const facts: Fact[] = [...clash.tasks.slice(1).map((id) => factOf(plan, id)), ...away.map((name) => ({ tasks: [], away: name }))];
-  assert.equal(hasStart(event, plan, job, facts, from, to), false, `${overload.task}: the named jobs leave room`);
-  for (const f of facts) assert.equal(hasStart(event, plan, job, facts.filter((x) => x !== f), from, to), true, `${overload.task}: ${f.away ?? f.tasks[0]?.id} can be left out of the sentence`);
+  assert.equal(hasStart(event, job, facts, from, to), false, `${overload.task}: the named jobs leave room`);
+  for (const f of facts) assert.equal(hasStart(event, job, facts.filter((x) => x !== f), from, to), true, `${overload.task}: ${f.away ?? f.tasks[0]?.id} can be left out of the sentence`);
 }
 
 /** What holds of one random kitchen: the plan is accepted by an independent reader, and every named clash of hands is true and has nothing too much. Counts the clashes. */
