@@ -4,7 +4,7 @@ import { claimsOf } from './job-facts';
 import { kitchenHas, profilesOf, type Resources } from './resources';
 import { standingClash } from './standing-clash';
 import { thingClash } from './thing-clash';
-import type { Overload } from './types';
+import type { Clash, Overload } from './types';
 import type { Message } from '../words';
 
 /** How far ahead a later time is looked for. Unit: minutes. */
@@ -78,13 +78,27 @@ function nobodyMessage(resources: Resources, p: Placed): Message {
 /** Clashing sets looked for in one day: more would not be read, and would not be quick. */
 const mostClashes = 4;
 
-/** Jobs that could not be placed with all they need, each with what clashes and what would help. */
-export function overloadsOf(resources: Resources, placed: readonly Placed[]): Overload[] {
+/**
+ * Jobs that could not be placed with all they need, each with what clashes, which is worked out when it is first read: the instant answer
+ * does without. @param restore brings people and things back to how this day has booked them.
+ */
+export function overloadsOf(resources: Resources, placed: readonly Placed[], restore: () => void): Overload[] {
   const found: Overload[] = [];
-  /** The clashing set of a job, as a part of its overload. */
-  const clashing = (p: Placed): Pick<Overload, 'clash'> => {
-    const clash = found.length < mostClashes ? thingClash(resources, placed, p) ?? standingClash(resources, placed, p) : null;
-    return clash === null ? {} : { clash };
+  const tell = (overload: Omit<Overload, 'clash'>, p: Placed): void => {
+    const looks = found.length < mostClashes;
+    let clash: Clash | null | undefined;
+    const look = (): Clash | null => {
+      if (!looks) return null;
+      restore();
+      return thingClash(resources, placed, p) ?? standingClash(resources, placed, p);
+    };
+    found.push({
+      ...overload,
+      get clash() {
+        if (clash === undefined) clash = look();
+        return clash ?? undefined;
+      },
+    });
   };
   const outside: Placed[] = [];
   const told = new Map<string, string[]>();
@@ -102,8 +116,8 @@ export function overloadsOf(resources: Resources, placed: readonly Placed[]): Ov
     if (!p.things) {
       const { also, again } = alsoOf(p);
       if (again) continue;
-      found.push({ task: taskOf(p), lateMinutes: lateMinutes(resources, p), message: thingMessage(resources, p), also, ...clashing(p) });
-    } else if (p.tooEarly > 0) found.push({ task: taskOf(p), lateMinutes: 0, message: { id: 'timeline.overload.early', params: { minutes: p.tooEarly } }, also: [], ...clashing(p) });
+      tell({ task: taskOf(p), lateMinutes: lateMinutes(resources, p), message: thingMessage(resources, p), also }, p);
+    } else if (p.tooEarly > 0) tell({ task: taskOf(p), lateMinutes: 0, message: { id: 'timeline.overload.early', params: { minutes: p.tooEarly } }, also: [] }, p);
   }
   const [first] = unmanned;
   if (resources.helpers.length === 0) {
@@ -113,7 +127,7 @@ export function overloadsOf(resources: Resources, placed: readonly Placed[]): Ov
   for (const p of unmanned) {
     if (!p.things) continue;
     if (outsideHours(resources, p)) outside.push(p);
-    else found.push({ task: taskOf(p), lateMinutes: 0, message: nobodyMessage(resources, p), also: tasksOf([p]).filter((id) => id !== taskOf(p)), ...clashing(p) });
+    else tell({ task: taskOf(p), lateMinutes: 0, message: nobodyMessage(resources, p), also: tasksOf([p]).filter((id) => id !== taskOf(p)) }, p);
   }
   const [one] = outside;
   if (one !== undefined) {

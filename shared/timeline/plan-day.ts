@@ -14,10 +14,10 @@ import type { Overload, Task, TimelinePlan } from './types';
 export type { DayInputs } from './draft';
 
 /** What clashes; about a job the cook pinned or gave away the sentence that names the clash, not the general one. */
-function allOverloads({ draft: { resources }, placed }: LaidOut): Overload[] {
+function allOverloads({ draft: { resources }, booked, placed }: LaidOut): Overload[] {
   const clashes = pinClashes(resources, placed);
   const told = new Set(clashes.map((c) => c.task));
-  return [...clashes, ...overloadsOf(resources, placed).filter((o) => !told.has(o.task))];
+  return [...clashes, ...overloadsOf(resources, placed, () => backTo(resources, booked)).filter((o) => !told.has(o.task))];
 }
 
 /**

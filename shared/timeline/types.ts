@@ -55,7 +55,7 @@ export interface Overload {
   /** Ids of other tasks the same sentence speaks of. */
   readonly also: readonly string[];
   /** The smallest set of jobs that clash over a thing, where it is the things alone; take any one away and the rest fits. */
-  readonly clash?: Clash;
+  readonly clash?: Clash | undefined;
 }
 
 /** Tasks that clash, and the sentence that names them. */
