@@ -74,6 +74,7 @@ export const viewRecipeEditWords = {
   'view.recipes.method.percolate': 'in an urn that brews by itself',
   'view.recipes.method.cold': 'mixed cold',
   'view.recipes.method.water': 'water as it is',
+  'view.recipes.brewing.sugar': 'Sugar',
   'view.recipes.brewing.method': 'Way of brewing',
   'view.recipes.brewing.doseIngredient': 'Leaf or grounds',
   'view.recipes.brewing.noDose': 'none',

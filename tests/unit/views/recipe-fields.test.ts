@@ -21,7 +21,7 @@ describe('the numbers of frying and brewing', () => {
   it('every field the event file has can be changed on the page', () => {
     const own = new Set<string>([...fryingSpecs.map((spec) => spec.key), 'bowlMinutes', 'crumbly', 'strongFlavour']);
     expect(Object.keys(fryingSchema.shape).filter((key) => !own.has(key))).toEqual([]);
-    const brewed = new Set<string>([...brewingSpecs.map((spec) => spec.key), 'method', 'doseIngredient', 'serveAboveC', 'hot', 'caffeinated']);
+    const brewed = new Set<string>([...brewingSpecs.map((spec) => spec.key), 'method', 'doseIngredient', 'sugar', 'serveAboveC', 'hot', 'caffeinated']);
     expect(Object.keys(brewingSchema.shape).filter((key) => !brewed.has(key))).toEqual([]);
   });
 });

@@ -46,6 +46,7 @@ export function BrewingSection({ recipe, change }: PartProps) {
         <Choice label={t('view.recipes.brewing.method')} value={brewing.method} onCommit={(method) => put({ ...brewing, method })} options={methods.map((value) => ({ value, text: t(`view.recipes.method.${value}`) }))} />
         <Choice label={t('view.recipes.brewing.doseIngredient')} value={brewing.doseIngredient ?? none} onCommit={setDose}
           options={[{ value: none, text: t('view.recipes.brewing.noDose') }, ...foods.map((value) => ({ value, text: nameIn(recipe, value) }))]} />
+        <Choice label={t('view.recipes.brewing.sugar')} value={brewing.sugar ?? 'in'} onCommit={(sugar) => put({ ...brewing, sugar })} options={[{ value: 'in', text: t('view.drinks.sugarIn') }, { value: 'apart', text: t('view.drinks.sugarApart') }]} />
         {brewingSpecs.map((spec) => <SpecField key={spec.key} spec={spec} label={t(`view.recipes.brewing.${spec.key}`)} value={brewing[spec.key]} onCommit={(value) => put({ ...brewing, [spec.key]: value })} />)}
         <SpecField spec={coolest} label={t('view.recipes.brewing.serveAboveC')} value={brewing.serveAboveC} onClear={() => put({ ...brewing, serveAboveC: null })} onCommit={(serveAboveC) => put({ ...brewing, serveAboveC })} />
       </div>
