@@ -32,7 +32,7 @@ export function sizeLoad(event: Event, state: PanState, frying: Frying, recipe: 
   return {
     inputs, heats: inputs.netKw.value > 0,
     plan: {
-      pan: state.pan.id, pieces, limitedBy, limits, fryMinutes: Math.max(1, Math.ceil(frying.fryMinutes - 1e-9)), cycleMinutes: cycle, dipC: dipFigure(inputs, pieces),
+      pan: state.pan.id, pieces, limitedBy, limits, fryMinutes: Math.max(1, Math.ceil(frying.fryMinutes - 1e-9)), recipeMinutes: frying.fryMinutes, cycleMinutes: cycle, dipC: dipFigure(inputs, pieces),
       kgPerHour: figure(kgPerHour(pieces.value * inputs.pieceKg.value, cycle.value * 60), 'kg/h', () => ({
         rule: 'fry.throughput', terms: [worked('pieces', { word: 'frying.term.pieces' }, pieces), worked('mass', { word: 'frying.term.pieceKg' }, inputs.pieceKg), worked('cycle', { word: 'frying.term.cycle' }, cycle)],
         sum: divide(times('pieces', 'mass', 60), 'cycle'),

@@ -16,7 +16,10 @@ export interface LoadPlan {
   readonly limitedBy: LoadLimit;
   /** Pieces each other limit would allow. */
   readonly limits: Readonly<Record<LoadLimit, Figure>>;
+  /** In whole minutes, as the clock of put in and lift out has it. */
   readonly fryMinutes: number;
+  /** As the recipe says, minutes; halves are worth telling. */
+  readonly recipeMinutes: number;
   /** Put in to put in. */
   readonly cycleMinutes: Figure;
   readonly dipC: Figure;

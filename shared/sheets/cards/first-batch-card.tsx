@@ -20,7 +20,7 @@ function rowsOf(load: LoadPlan, { plan, formats: f }: SheetContext): readonly Ro
   const sign = f.degrees(0).replace(/^[^°]*/, '');
   const grams = (g: number): string => say(f, 'sheets.trial.grams', { n: Math.round(g) });
   return [
-    { what: say(f, 'sheets.trial.weigh'), planned: grams(before), unit: 'g' },
+    { what: say(f, frying.bowlMinutes === null ? 'sheets.trial.weighPieces' : 'sheets.trial.weigh'), planned: grams(before), unit: 'g' },
     { what: say(f, 'sheets.trial.start'), planned: f.degrees(frying.targetC), unit: sign },
     { what: say(f, 'sheets.trial.putIn'), planned: f.figure(pieces, 'pieces'), unit: '' },
     { what: say(f, 'sheets.trial.lowest'), planned: f.degrees(frying.targetC - load.dipC.value), unit: sign },
@@ -45,6 +45,7 @@ export function firstBatchDrafts(context: SheetContext): readonly SheetDraft[] {
 function Card({ load, context }: { readonly load: LoadPlan; readonly context: SheetContext }): ReactElement {
   const { formats: f, names, plan } = context;
   const burner = plan.event.kitchen.pans.find((p) => p.id === load.pan)?.burner;
+  const whole = plan.menu.dishes.find((d) => d.id === load.dish)?.recipe.frying?.bowlMinutes === null;
   return (
     <>
       <p className="strong">{say(f, 'sheets.trial.where', { pan: names.thing(load.pan), burner: burner === undefined ? '' : names.thing(burner) })}</p>
@@ -62,8 +63,8 @@ function Card({ load, context }: { readonly load: LoadPlan; readonly context: Sh
         </tbody>
       </table>
       <div className="cautions">
-        <p>{say(f, 'sheets.trial.drop')}</p>
-        <p>{say(f, 'sheets.trial.taste')}</p>
+        <p>{say(f, whole ? 'sheets.trial.dropPiece' : 'sheets.trial.drop')}</p>
+        {!whole && <p>{say(f, 'sheets.trial.taste')}</p>}
         <p>{say(f, 'sheets.trial.enter')}</p>
         <p className="small">{say(f, fireWords(plan.event))} {say(f, 'sheets.guidance')}</p>
       </div>

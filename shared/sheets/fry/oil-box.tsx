@@ -38,7 +38,7 @@ export function OilBox({ pan, loads, targetC, named, context: { plan, formats: f
       <div>
         {loads.map((load) => (
           <p key={load.dish}>
-            <strong>{loads.length > 1 ? `${names.dish(load.dish)}: ` : ''}{say(f, 'sheets.fry.atOnce', { pieces: load.pieces.value, minutes: load.fryMinutes })}</strong>
+            <strong>{loads.length > 1 ? `${names.dish(load.dish)}: ` : ''}{say(f, 'sheets.fry.atOnce', { pieces: load.pieces.value, minutes: load.recipeMinutes })}</strong>
             <span>{say(f, 'sheets.fry.cycle', { minutes: load.cycleMinutes.value, dip: load.dipC.value })}</span>
           </p>
         ))}

@@ -10,6 +10,7 @@ export const sheetsCardsWords = {
   'sheets.trial.how': 'Nothing else on this burner, flame full from beginning to end. Leave blank what you do not know.',
   'sheets.trial.step': 'Step', 'sheets.trial.planned': 'Planned', 'sheets.trial.seen': 'Seen',
   'sheets.trial.weigh': 'Weigh the batter of all pieces, without the bowl',
+  'sheets.trial.weighPieces': 'Weigh all pieces, wiped dry',
   'sheets.trial.start': 'Oil just before the first piece; note where it stands in the pan',
   'sheets.trial.putIn': 'Put in, count the pieces, start the clock',
   'sheets.trial.lowest': 'Read every half minute: the lowest',
@@ -21,6 +22,7 @@ export const sheetsCardsWords = {
   'sheets.trial.drain': 'Drain on the rack for a minute, weigh all pieces',
   'sheets.trial.mark': 'Oil poured in by measure, back to where it stood',
   'sheets.trial.drop': 'No thermometer: let a drop of batter fall in. It rises at once when the oil is hot enough; try again after the batch until it does, and write down that time. Less sure, but enough to plan by.',
+  'sheets.trial.dropPiece': 'No thermometer: let a small dry bit of a piece in. It sizzles at once when the oil is hot enough; try again after the batch until it does, and write down that time. Less sure, but enough to plan by.',
   'sheets.trial.taste': 'Taste a piece that is fried, never raw batter.',
   'sheets.trial.enter': 'Afterwards enter it in the view Frying, under First batch: the rest of the plan follows.',
 

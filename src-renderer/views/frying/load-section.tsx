@@ -24,7 +24,7 @@ export function LoadSection({ load, plan, names }: { readonly load: LoadPlan; re
         <Fact name={t('view.frying.atOnce')} note={t('view.frying.limitedBy', { limit: t(limitWords[load.limitedBy]) })}>
           <FigureButton size="large" figure={load.pieces} title={t('view.sheets.figureOf', { of: title, what: t('view.frying.atOnce') })} />
         </Fact>
-        <Fact name={t('view.frying.cycle')} note={t('view.frying.fry', { minutes: load.fryMinutes })}><FigureButton size="large" figure={load.cycleMinutes} title={t('view.sheets.figureOf', { of: title, what: t('view.frying.cycle') })} /></Fact>
+        <Fact name={t('view.frying.cycle')} note={t('view.frying.fry', { minutes: load.recipeMinutes })}><FigureButton size="large" figure={load.cycleMinutes} title={t('view.sheets.figureOf', { of: title, what: t('view.frying.cycle') })} /></Fact>
         <Fact name={t('view.frying.dip')}><FigureButton size="large" figure={load.dipC} title={t('view.sheets.figureOf', { of: title, what: t('view.frying.dip') })}>{t.formats.degreesDifference(load.dipC.value)}</FigureButton></Fact>
         <Fact name={t('view.frying.kgPerHour')}><FigureButton size="large" figure={load.kgPerHour} title={t('view.sheets.figureOf', { of: title, what: t('view.frying.kgPerHour') })} /></Fact>
       </Facts>

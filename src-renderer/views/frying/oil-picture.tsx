@@ -29,7 +29,7 @@ export function OilPicture({ end, plan, pan }: { readonly end: OilEnd; readonly 
     <div className={styles['figure']}>
       <ClockPicture from={curve.fromMinute} to={curve.fromMinute + curve.celsius.length} height={height} label={t('view.frying.oilPicture', { pan, low: lowest(plan, end), target })}>
         {(scale) => {
-          const path = line().x(([i]) => scale.x(curve.fromMinute + i)).y(([, c]) => y(c));
+          const path = line().defined(([, c]) => c >= shown.from).x(([i]) => scale.x(curve.fromMinute + i)).y(([, c]) => y(c));
           const wide = scale.x(curve.fromMinute + curve.celsius.length);
           return (
             <>

@@ -76,7 +76,7 @@ export function lanternPlan(options: { readonly batches?: number; readonly jobs?
   const load: LoadPlan = {
     station: 'stove', pan: 'wok', dish: 'fritters', pieces: fig(19, 'pieces'), limitedBy: 'space',
     limits: { space: fig(19, 'pieces'), dip: fig(24, 'pieces'), heat: fig(31, 'pieces'), oilRatio: fig(26, 'pieces'), rim: fig(40, 'pieces') },
-    fryMinutes: 4, cycleMinutes: fig(5, 'min'), dipC: fig(15, 'K'), kgPerHour: fig(5.7, 'kg/h'), remedy: null, remedies: [],
+    fryMinutes: 4, recipeMinutes: 4, cycleMinutes: fig(5, 'min'), dipC: fig(15, 'K'), kgPerHour: fig(5.7, 'kg/h'), remedy: null, remedies: [],
   };
   const batchCount = options.batches ?? 24;
   const jobs = Array.from({ length: options.jobs ?? 0 }, (_, i) => task(`job-${i}`, 'serve', 700 + 5 * i, 704 + 5 * i));
