@@ -33,7 +33,7 @@ describe('the lead in force', () => {
     const part = { line, rate: 1, load: {} as never };
     const [lead] = leadsOf(event, dish!, frying, [part], [found]);
     expect(lead).toMatchObject({ wanted: 5, minutes: 2, note: { id: 'frying.lead.cut', params: { minutes: 2, wanted: 5 } } });
-    expect(sayMessage(speak, lead!.note!)).toMatch(/cut to 2\smin from 5\smin/);
+    expect(sayMessage(speak, lead!.note!)).toMatch(/ready 2\smin before they are wanted instead of 5\smin/);
   });
   it('cannot be longer than a piece may wait', () => {
     const event = { ...fryEvent(), preferences: { ...fryEvent().preferences, fryLeadMinutes: 60 } };
