@@ -25,7 +25,7 @@ export function Menu() {
     setPage(next);
   };
   const { dishes, diets } = plan.menu;
-  const openTo = (diet: (typeof diets)[number]['diet']): string[] => dishes.filter((d) => d.diets.includes(diet)).map((d) => d.name);
+  const nameOf = (id: string): string => dishes.find((d) => d.id === id)?.name ?? id;
   if (page !== null) return <RecipePages page={page} go={go} />;
   return (
     <ViewPage title={t('view.menu')} lead={t('view.menu.lead', { n: dishes.length })} actions={<Button onPress={() => go({ kind: 'choose' })}>{t('view.menu.add')}</Button>}>
@@ -60,7 +60,7 @@ export function Menu() {
                 <tr key={d.diet}>
                   <th scope="row" className={styles['diet']}>{t(`diet.${d.diet}`)}</th>
                   <td className={table['n']}>{t.formats.number(d.people)}</td>
-                  <td className={table['note']}>{t('view.menu.openOf', { people: d.people, n: d.open.length, all: dishes.filter((x) => x.servedAs !== 'cup').length })} {d.open.length === 0 && <strong className={styles['none']}>{t('view.menu.noDish')}{openTo(d.diet).length > 0 && '; '}</strong>}{t.formats.list(openTo(d.diet))}</td>
+                  <td className={table['note']}>{t('view.menu.openOf', { people: d.people, n: d.open.length, all: dishes.filter((x) => x.servedAs !== 'cup').length })} {d.open.length === 0 ? <strong className={styles['none']}>{t('view.menu.noDish')}</strong> : t.formats.list(d.open.map(nameOf))}</td>
                 </tr>
               ))}
             </tbody>
