@@ -60,7 +60,7 @@ export const contract = {
   /** Native open window; null when the cook closed it. Only where `dialogs`. */
   'events.chooseOpen': { input: none, output: z.object({ path: path.nullable() }) },
   /** Native save window, or (without dialogs) the path for this name in the events folder; `taken` when a file is there already. */
-  'events.chooseSave': { input: z.object({ name: z.string().min(1).max(200), extension: z.enum(['brimful', 'pdf', 'html', 'csv', 'txt']).default('brimful') }), output: z.object({ path: path.nullable(), taken: z.boolean() }) },
+  'events.chooseSave': { input: z.object({ name: z.string().min(1).max(200), extension: z.enum(['brimful', 'pdf', 'html', 'csv', 'txt', 'ics']).default('brimful') }), output: z.object({ path: path.nullable(), taken: z.boolean() }) },
   'events.open': { input: z.object({ path }), output: z.object({ path, text, modified: z.number() }) },
   /** Atomic save with `.bak`. `expect`: the modification time the face last saw; when the file changed outside, the answer is problem `changed-outside` and nothing is written. null: do not compare. A text that is no event is refused. A file that is gone is written anew. `warning`: the save stands, but something beside it did not work. */
   'events.save': { input: z.object({ path, text, expect: z.number().nullable() }), output: z.object({ path, modified: z.number(), warning: problemSchema.nullable() }) },
@@ -79,6 +79,8 @@ export const contract = {
   'print.paper': { input: z.object({ html: text, name: z.string() }), output: z.object({ handled: z.boolean() }) },
   /** Writes a sheet or table as text; `path` as for `print.pdf`. */
   'files.write': { input: z.object({ path, text }), output: z.object({ path }) },
+  /** Text of a calendar file written before, so that its revisions are counted on; null when there is none. `path` as for `files.write`. */
+  'files.readCalendar': { input: z.object({ path }), output: z.object({ text: text.nullable() }) },
 } as const satisfies Record<HostMethod, { input: z.ZodType; output: z.ZodType }>;
 
 /** Type of the contract. */

@@ -6,7 +6,7 @@ export const hostMethods = [
   'events.chooseOpen', 'events.chooseSave', 'events.open', 'events.save',
   'recovery.keep', 'recovery.list', 'recovery.read', 'recovery.discard',
   'shelf.read', 'shelf.write',
-  'print.pdf', 'print.paper', 'files.write',
+  'print.pdf', 'print.paper', 'files.write', 'files.readCalendar',
 ] as const;
 /** Name of a host call. */
 export type HostMethod = (typeof hostMethods)[number];

@@ -1,12 +1,12 @@
 import { dirname, join } from 'node:path';
 import { pagesOf } from '../print';
-import { fileNameOf, modifiedOf, writeExport } from '../store';
+import { fileNameOf, modifiedOf, readCalendarFile, writeExport } from '../store';
 import type { Store } from '../store';
 import type { Answers } from './answers';
 import type { ChosenPlaces } from './chosen-places';
 import type { Shell } from './shell';
 
-type PrintCalls = Pick<Answers, 'print.pdf' | 'print.paper' | 'files.write'>;
+type PrintCalls = Pick<Answers, 'print.pdf' | 'print.paper' | 'files.write' | 'files.readCalendar'>;
 
 /** The calls that put sheets on paper or into files. */
 export function printCalls(store: Store, shell: Shell, places: ChosenPlaces): PrintCalls {
@@ -32,6 +32,10 @@ export function printCalls(store: Store, shell: Shell, places: ChosenPlaces): Pr
       await places.check(path, await store.eventsFolder());
       await writeExport(path, text, store.calls);
       return { path };
+    },
+    'files.readCalendar': async ({ path }) => {
+      await places.check(path, await store.eventsFolder());
+      return { text: await readCalendarFile(path) };
     },
   };
 }

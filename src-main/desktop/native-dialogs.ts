@@ -10,6 +10,7 @@ const kindNames: Readonly<Record<Ending, string>> = {
   html: tell('host.dialog.html'),
   csv: tell('host.dialog.csv'),
   txt: tell('host.dialog.txt'),
+  ics: tell('host.dialog.ics'),
 };
 
 /** The native windows that ask for a file. */

@@ -15,7 +15,7 @@ const [asked, turns] = [new InTurn(), new InTurn()];
 const inTurn = <T>(path: string, calls: FileCalls, job: () => Promise<T>): Promise<T> =>
   asked.run(path, async () => turns.run(await realFile(path, calls).catch(() => path), job));
 const eventEndings: readonly string[] = ['.brimful'];
-const exportEndings: readonly string[] = ['.pdf', '.html', '.csv', '.txt'];
+const exportEndings: readonly string[] = ['.pdf', '.html', '.csv', '.txt', '.ics'];
 
 /** Reads an event file. @throws HostProblem */
 export function openEvent(path: string): Promise<ReadText> {
@@ -62,6 +62,12 @@ async function holds(path: string, text: string): Promise<boolean> {
 export async function writeExport(path: string, content: string | Uint8Array, calls: FileCalls = diskCalls): Promise<void> {
   checkPath(path, exportEndings);
   await inTurn(path, calls, () => saveAtomically(path, content, { calls }));
+}
+
+/** Text of a calendar file; null when there is none. @throws HostProblem when it is no calendar file, or cannot be read. */
+export async function readCalendarFile(path: string): Promise<string | null> {
+  checkPath(path, ['.ics']);
+  return (await modifiedOf(path)) === null ? null : (await readText(path)).text;
 }
 
 /** When a file was last changed, in milliseconds; null when it is not there. */

@@ -1,6 +1,6 @@
 export { saveAtomically } from './atomic-save';
 export type { SaveOptions } from './atomic-save';
-export { modifiedOf, openEvent, saveEvent, writeExport } from './event-files';
+export { modifiedOf, openEvent, saveEvent, readCalendarFile, writeExport } from './event-files';
 export { diskCalls } from './file-calls';
 export type { FileCalls, WritableFile } from './file-calls';
 export { makeFolder } from './folder';

@@ -279,4 +279,25 @@ test.describe('Day', () => {
     await goTo(page, 'Day');
     await expect(stale).toHaveCount(0);
   });
+
+  test('is saved as a calendar; saved again after a change, its revisions are counted on', async ({ app: { page } }) => {
+    await openDemo(page, 'Lantern Evening');
+    await goTo(page, 'Day');
+    const save = async (): Promise<string> => {
+      await page.getByRole('button', { name: 'Save as a calendar' }).click();
+      const said = page.locator('main output', { hasText: '.ics' });
+      await expect(said).toBeVisible();
+      return readFile(((await said.textContent()) ?? '').replace('Written to ', ''), 'utf8');
+    };
+    const first = await save();
+    expect(first).toContain('BEGIN:VCALENDAR');
+    expect(first).not.toContain('SEQUENCE:1');
+    await goTo(page, 'Board');
+    await page.locator('main header').getByRole('spinbutton', { name: 'Adults' }).fill('90');
+    await page.keyboard.press('Enter');
+    await goTo(page, 'Day');
+    const second = await save();
+    expect(second).toContain('SEQUENCE:1');
+    expect(second).toContain('SEQUENCE:0');
+  });
 });

@@ -114,6 +114,7 @@ export const hostWords = {
   'host.dialog.html': 'Web pages',
   'host.dialog.csv': 'Tables',
   'host.dialog.txt': 'Text',
+  'host.dialog.ics': 'Calendars',
   'host.window-gone.title': 'The window ended by itself and is drawn anew.',
   'host.window-gone.detail': 'Changes that were not saved are kept aside, up to the last seconds. They are offered at the start.',
   'host.window-gone.again': 'Go on',

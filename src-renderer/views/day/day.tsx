@@ -16,6 +16,7 @@ import { dayHours, lanesOf } from './lanes';
 import { LanesPicture, laneAtHeight } from './lanes-picture';
 import { DayActions, OffJobs } from './own-jobs';
 import { StalePages } from './stale-pages';
+import { TakeAlong } from './take-along';
 import { thingLanesOf } from './thing-lanes';
 import { troubles, type Trouble } from './trouble';
 import { useDaySearch } from './use-day-search';
@@ -97,6 +98,7 @@ export function Day() {
       <ViewSection title={t('view.day.listTitle')}>
         <JobTable tasks={only === null ? day.tasks : day.tasks.filter((x) => x.who.includes(only))} names={names} chosen={task?.id ?? null} />
       </ViewSection>
+      <TakeAlong person={only} />
     </ViewPage>
   );
 }

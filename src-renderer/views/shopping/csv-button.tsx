@@ -1,9 +1,8 @@
 import { useState } from 'react';
 import { shoppingCsv } from '../../../shared/exchange';
-import { call } from '../../bridge';
 import { useDocument } from '../../app/document';
 import { useSpeaker } from '../../app/speak';
-import { sessionStore } from '../../app/session';
+import { writeText } from '../../app/write-text';
 import { Button } from '../../parts/button';
 import styles from './shopping.module.css';
 
@@ -13,12 +12,8 @@ export function CsvButton() {
   const { plan, event } = useDocument();
   const [written, setWritten] = useState<string | null>(null);
   const write = async (): Promise<void> => {
-    const place = await call('events.chooseSave', { name: `${event.title} ${t('view.shopping')}`, extension: 'csv' });
-    if (!place.ok) { sessionStore.set({ problem: place.problem }); return; }
-    if (place.value.path === null) return;
-    const answer = await call('files.write', { path: place.value.path, text: shoppingCsv(plan, t.formats) });
-    if (answer.ok) setWritten(answer.value.path);
-    else sessionStore.set({ problem: answer.problem });
+    const path = await writeText(`${event.title} ${t('view.shopping')}`, 'csv', () => Promise.resolve(shoppingCsv(plan, t.formats)));
+    if (path !== null) setWritten(path);
   };
   return (
     <div>

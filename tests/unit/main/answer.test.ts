@@ -199,6 +199,17 @@ describe('calls about paper', () => {
     expect(await code('files.write', { path: chosen, text: 'a,b' })).toBe('ok');
     expect(await readdir(folder)).not.toContain('list.csv');
   });
+
+  it('reads back a calendar it has written, and nothing else', async () => {
+    const calendar = join(folder, 'events', 'feast.ics');
+    await mkdir(join(folder, 'events'), { recursive: true });
+    expect(await value('files.readCalendar', { path: calendar })).toEqual({ text: null });
+    expect(await code('files.write', { path: calendar, text: 'BEGIN:VCALENDAR' })).toBe('ok');
+    expect(await value('files.readCalendar', { path: calendar })).toEqual({ text: 'BEGIN:VCALENDAR' });
+    await writeFile(join(folder, 'events', 'notes.txt'), 'a');
+    expect(await code('files.readCalendar', { path: join(folder, 'events', 'notes.txt') })).toBe('wrong-ending');
+    expect(await code('files.readCalendar', { path: join(folder, 'elsewhere.ics') })).toBe('not-chosen');
+  });
 });
 
 describe('what the cook reads', () => {
