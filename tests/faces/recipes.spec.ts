@@ -133,7 +133,7 @@ test.describe('taking a recipe in', () => {
     await expect(page.getByText('Still missing: Place in the meal.')).toBeInViewport();
     await page.getByLabel('Place in the meal').selectOption({ label: 'Soups' });
     await page.getByRole('button', { name: 'Put on the menu' }).click();
-    await page.locator('tr[data-dish="cellar-stew"] th button').click();
+    await page.getByRole('button', { name: 'Show Cellar stew' }).click();
     await page.getByRole('button', { name: 'Edit the recipe' }).click();
     await expect(page.getByLabel('Chill for 30 minutes: By itself')).toHaveValue('45');
   });

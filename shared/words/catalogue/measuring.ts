@@ -14,7 +14,7 @@ export const measuringWords = {
   'measuring.jug': 'Measuring jug', 'measuring.noJug': 'no jug', 'measuring.anyJug': 'finer than 10 ml',
   'measuring.jugStep': ({ ml }: { readonly ml: number }, f: Formats) => `a mark every ${f.number(ml)} ml`,
   'measuring.jugStepUs': 'marks every ¼ cup',
-  'measuring.pours': ({ off }: { readonly off: number }, f: Formats) => `Poured amounts, 30 ml and more: rounded by at most ${f.percent(off)}.`,
+  'measuring.pours': ({ off }: { readonly off: number }, f: Formats) => `Poured amounts, ${f.figure(30, 'ml')} and more: rounded by at most ${f.percent(off)}.`,
   'measuring.pours.none': 'There is nothing to pour by: tick a spoon, or say which jug there is.',
   'measuring.weighs': ({ off, from }: { readonly off: number; readonly from: number }, f: Formats) => `Weighed amounts, ${f.number(from)} g and more: rounded by at most ${f.percent(off)}.`,
   'measuring.scale': 'Scale',
