@@ -5,7 +5,9 @@ import type { Level } from '../types';
 import type { Hit, Rule } from '../rule';
 import { bigBatch, controlled, cookedAhead, kilograms } from './cooked-ahead';
 
-const runs = (step: Step): number => Math.max(step.passive.fixed, step.active.fixed);
+const span = (m: Step['active'], kg: number): number => m.fixed + m.perKg * kg + m.perBatch;
+/** How long a step runs for all there is of a dish, in one batch: these rules say how long it may take at most. Minutes. */
+const runs = (step: Step, d: DishPlan): number => Math.max(span(step.passive, kilograms(d)), span(step.active, kilograms(d)));
 const cooling = (d: DishPlan): readonly Step[] => d.recipe.steps.filter((t) => t.does === 'cool' || t.does === 'chill');
 /** Six hours from 57 °C to 5 °C, the first two of them down to 21 °C (rule CO-01, FDA Food Code 3-501.14). */
 const coolMinutes = 360;
@@ -14,7 +16,7 @@ export const slowCooling: Rule = {
   id: 'CO-01', level: 'stop', title: { id: 'safety.title.CO-01' },
   judge: (s) => ({
     hits: cookedAhead(s).flatMap((d): readonly Hit[] => {
-      const minutes = cooling(d).filter((t) => t.does === 'cool').reduce((sum, t) => sum + runs(t), 0);
+      const minutes = cooling(d).filter((t) => t.does === 'cool').reduce((sum, t) => sum + runs(t, d), 0);
       return minutes > coolMinutes ? [{ value: minutes, unit: 'min', limit: { value: coolMinutes, unit: 'min' }, about: [d.id], message: { id: 'safety.say.CO-01', params: { dish: d.name, minutes } } }] : [];
     }),
   }),
@@ -47,7 +49,7 @@ const reheatMinutes = 120;
 export const slowReheat: Rule = {
   id: 'RH-01', level: 'stop', title: { id: 'safety.title.RH-01' },
   judge: (s) => ({
-    hits: s.menu.dishes.flatMap((d) => d.recipe.steps.filter((t) => t.does === 'reheat' && runs(t) > reheatMinutes).map((t): Hit => ({ value: runs(t), unit: 'min', limit: { value: reheatMinutes, unit: 'min' }, about: [d.id], message: { id: 'safety.say.RH-01', params: { dish: d.name, minutes: runs(t) } } }))),
+    hits: s.menu.dishes.flatMap((d) => d.recipe.steps.filter((t) => t.does === 'reheat' && runs(t, d) > reheatMinutes).map((t): Hit => ({ value: runs(t, d), unit: 'min', limit: { value: reheatMinutes, unit: 'min' }, about: [d.id], message: { id: 'safety.say.RH-01', params: { dish: d.name, minutes: runs(t, d) } } }))),
   }),
 };
 
@@ -81,7 +83,7 @@ const riceCooling = (id: 'PR-05a' | 'PR-05b', level: Level, over: (m: number) =>
   id, level, title: { id: `safety.title.${id}` },
   judge: (s) => ({
     hits: s.menu.dishes.filter(isRice).flatMap((d): readonly Hit[] => {
-      const minutes = d.recipe.steps.filter((t) => t.does === 'cool').reduce((sum, t) => sum + runs(t), 0);
+      const minutes = d.recipe.steps.filter((t) => t.does === 'cool').reduce((sum, t) => sum + runs(t, d), 0);
       return over(minutes) ? [{ value: minutes / 60, unit: 'h', about: [d.id], message: { id: `safety.say.${id}`, params: { dish: d.name, minutes } } }] : [];
     }),
   }),

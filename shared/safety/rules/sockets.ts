@@ -1,3 +1,4 @@
+import type { Message } from '../../words';
 import type { Hit, Rule, Subject } from '../rule';
 import { factRule, yesNo } from './facts';
 
@@ -10,10 +11,17 @@ const appliances = (s: Subject): readonly Appliance[] => [
 /** A single appliance on a plug takes 80 % of its circuit at most (rule EL-02, NEC 210.23). */
 const single = 0.8;
 
+/** An appliance that is on no circuit the kitchen names: what it shares its circuit with is not known. */
+function onNoCircuit(s: Subject): { readonly needs?: Message } {
+  const loose = appliances(s).find((a) => !s.event.kitchen.circuits.some((c) => c.id === a.circuit));
+  return loose === undefined ? {} : { needs: { id: 'safety.needs.circuit', params: { appliance: loose.name } } };
+}
+
 /** EL-02: what runs together is no more than the circuit carries, and one appliance no more than 80 % of it. */
 export const fullCircuit: Rule = {
   id: 'EL-02', level: 'stop', title: { id: 'safety.title.EL-02' },
   judge: (s) => ({
+    ...onNoCircuit(s),
     hits: s.event.kitchen.circuits.flatMap((c): readonly Hit[] => {
       const own = appliances(s).filter((a) => a.circuit === c.id);
       const full = c.volts * c.amps;

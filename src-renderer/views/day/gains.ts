@@ -21,6 +21,10 @@ const stops = ({ safety }: Plan): number => safety.findings.filter((f) => f.leve
 /** True when nothing that must hold is worse in the other day: what fits, what safety stops, who has a break. */
 export const holds = (now: Plan, other: Plan): boolean => unfit(other) <= unfit(now) && stops(other) <= stops(now) && other.day.notes.length <= now.day.notes.length;
 
+/** Helpers told to have no break or no room to eat. */
+const withoutRest = ({ day }: Plan): number => day.notes.filter((m) => restNotes.has(m.id)).length;
+const restNotes = new Set<string>(['timeline.note.noBreak', 'timeline.note.oilNoBreak', 'timeline.note.noMeal', 'timeline.note.noRest']);
+
 /**
  * In words what another day of the same event would give against this one, most important first, and what it would cost. Empty gains: nothing a
  * person would notice.
@@ -33,7 +37,7 @@ export function dayGains(now: Plan, other: Plan, before: DayWorth, after: DayWor
   };
   const fits = unfit(now) - unfit(other);
   tell(fits, 1, { id: 'view.day.better.fits', params: { jobs: fits } }, { id: 'view.day.better.fitsLess', params: { jobs: -fits } });
-  const rests = now.day.notes.length - other.day.notes.length;
+  const rests = withoutRest(now) - withoutRest(other);
   tell(rests, 1, { id: 'view.day.better.rests', params: { breaks: rests } }, { id: 'view.day.better.restsLess', params: { breaks: -rests } });
   const [end, otherEnd] = [lastEnd(now), lastEnd(other)];
   tell(end - otherEnd, noticed.minutes, { id: 'view.day.better.end', params: { at: otherEnd, was: end } }, { id: 'view.day.better.endLater', params: { at: otherEnd, was: end } });

@@ -36,9 +36,9 @@ export function lanesOf(plan: Plan, from: number, to: number, names: { readonly 
   ];
 }
 
-/** First start and last end of the jobs on the event's own day, in whole hours; null when there is none. */
+/** First start and last end of the jobs on the event's own day, and of the night it goes on into, in whole hours; null when there is none. */
 export function dayHours(plan: Plan): { readonly from: number; readonly to: number } | null {
-  const own = plan.day.tasks.filter((t) => t.start >= 0 && t.start < 1440);
+  const own = plan.day.tasks.filter((t) => t.start >= 0 && t.start < Math.max(1440, plan.event.closesAt + 180));
   if (own.length === 0) return null;
   const last = Math.max(...own.map((t) => Math.min(t.end, plan.event.closesAt + 180)));
   return { from: Math.floor(Math.min(...own.map((t) => t.start)) / 60) * 60, to: Math.ceil(last / 60) * 60 };

@@ -7,9 +7,17 @@ const step = (id: string, does: string, fixed: number, keeps?: Readonly<Record<s
 const cooked = (id: string, steps: readonly unknown[], ingredients: readonly string[] = ['red-lentils'], rest = {}) => dish(recipe(id, ingredients, { steps, ...rest }));
 const level = (rule: string, g: Given) => found(judge(g), rule).map((f) => f.level);
 const cold = { place: 'cold', minutes: 1440 };
+/** Simmered, then cooled or warmed for ten minutes and so many for each kilogram. */
+const slow = (does: string, perKg: number, kg: number) => ({ ...cooked('d', [step('a', 'simmer', 30), { ...step('b', does, 10, cold), passive: { fixed: 10, perKg } }]), totalFigure: fig(kg, 'kg') });
 
 describe('made ahead', () => {
   it.each([[360, []], [361, ['stop']]] as const)('CO-01: %d minutes of cooling', (m, levels) => expect(level('CO-01', { dishes: [cooked('d', [step('a', 'simmer', 30), step('b', 'cool', m, cold)])] })).toEqual(levels));
+  it('CO-01 and RH-01 count what a step takes for each kilogram', () => {
+    expect(level('CO-01', { dishes: [slow('cool', 50, 7)] })).toEqual([]);
+    expect(level('CO-01', { dishes: [slow('cool', 50, 7.1)] })).toEqual(['stop']);
+    expect(level('RH-01', { dishes: [slow('reheat', 20, 5.5)] })).toEqual([]);
+    expect(level('RH-01', { dishes: [slow('reheat', 20, 5.6)] })).toEqual(['stop']);
+  });
   it('CO-05 asks for a cooling step', () => {
     expect(level('CO-05', { dishes: [cooked('d', [step('a', 'simmer', 30, cold)])] })).toEqual(['caution']);
     expect(level('CO-05', { dishes: [cooked('d', [step('a', 'simmer', 30), step('b', 'chill', 60, cold)])] })).toEqual([]);

@@ -93,6 +93,10 @@ const on = (watts: number, otherWatts: number) => judge({ event: { kitchen: { bu
 describe('EL-02: what a circuit carries', () => {
   it('stops above the full rating', () => expect(found(on(1400, 401), 'EL-02')).toMatchObject([{ level: 'stop', measured: { value: 1801 }, limit: { value: 1800 } }]));
   it('is in order at it', () => expect(stands(on(1400, 400), 'EL-02')).toBe('in order'));
+  it('is not called in order where an appliance is on no circuit that is known', () => {
+    const loose = judge({ event: { kitchen: { burners: [{ id: 'p', name: 'Plate', kind: 'electric', ratedW: 9000 }] } } });
+    expect(loose.notChecked.filter((n) => n.rule === 'EL-02')).toMatchObject([{ needs: { id: 'safety.needs.circuit', params: { appliance: 'Plate' } } }]);
+  });
   it('allows one appliance 80 %', () => {
     expect(stands(on(1440, 0), 'EL-02')).toBe('in order');
     expect(found(on(1441, 0), 'EL-02')).toMatchObject([{ message: { id: 'safety.say.EL-02.one' }, limit: { value: 1440 } }]);

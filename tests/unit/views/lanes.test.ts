@@ -32,6 +32,12 @@ describe('the lanes of a day', () => {
     expect(lanesOf(lanternPlan(), 0, 1440, names).map((l) => l.name)).toEqual(['Fryer', 'Tea']);
   });
 
+  it('go on past midnight as long as the house is open, and three hours more', () => {
+    const plan = lanternPlan();
+    const late = { ...plan, event: { ...plan.event, opensAt: 1260, closesAt: 1590 }, day: { ...plan.day, tasks: [task(1, 1260, 60), task(2, 1680, 20), task(3, 1800, 30)] } };
+    expect(dayHours(late)).toEqual({ from: 1260, to: 1740 });
+  });
+
   it('add what runs by itself and what nobody can do only when there is such a job', () => {
     const plan = lanternPlan();
     const day = { ...plan.day, tasks: [{ ...task(1, 600, 60), who: [], attention: 0 }, { ...task(2, 700, 10), who: [], attention: 1 }] };
